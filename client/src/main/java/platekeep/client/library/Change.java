@@ -1,0 +1,17 @@
+package platekeep.client.library;
+
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Series;
+
+/** One file's part in a version to be saved; a version is a list of these, saved all together or not at all. */
+public sealed interface Change {
+
+    /** Put this plate there; its id says which plate it is, new or old, so no path is asked for. */
+    record PutPlate(Plate plate) implements Change {}
+
+    /** Put the plate with this id away: it leaves the library and stays in its history. */
+    record PutAway(String plateId) implements Change {}
+
+    /** Put this series there, new or old by its id. */
+    record PutSeries(Series series) implements Change {}
+}

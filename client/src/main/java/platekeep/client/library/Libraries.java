@@ -1,0 +1,16 @@
+package platekeep.client.library;
+
+import java.nio.file.Path;
+
+/** Makes and opens libraries. */
+public interface Libraries {
+
+    /** Makes a new library in an empty or absent folder; refused with a sentence where the folder holds something. */
+    Library create(Path folder, String name, Hand hand) throws LibraryException;
+
+    /** Opens the library in a folder, or in the nearest folder above it that is one. */
+    Library open(Path folder) throws LibraryException;
+
+    /** Makes a first copy of a shared copy in an empty or absent folder. */
+    Library copyFrom(Path sharedCopy, Path folder, Hand hand) throws LibraryException;
+}

@@ -1,0 +1,90 @@
+package platekeep.client.library;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import platekeep.client.task.Progress;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Series;
+
+/**
+ * A plate library: a folder with text files and all their versions. Calls may be made from any thread but the event
+ * thread; each sees a consistent state. All lists are snapshots.
+ */
+public interface Library extends AutoCloseable {
+
+    /** The folder. */
+    Path folder();
+
+    /** The library's own name. */
+    String name();
+
+    /** Who makes versions here; empty until {@link #introduce} was called once. */
+    Optional<Hand> hand();
+
+    /** Says who makes versions here; kept in the library's own settings. */
+    void introduce(Hand hand) throws LibraryException;
+
+    /** The newest version; empty in a new library. */
+    Optional<Version> newest() throws LibraryException;
+
+    /** All plates as of the newest version, damaged ones too, in order of path. */
+    List<Entry> list(Progress progress) throws LibraryException;
+
+    /** All plates as of a version, in order of path. */
+    List<Entry> listAt(String versionId, Progress progress) throws LibraryException;
+
+    /** All series as of the newest version; damaged ones are left out and named in the log. */
+    List<Series> series() throws LibraryException;
+
+    /** The plate as of the newest version; empty when it is not there. */
+    Optional<Entry> plate(String plateId) throws LibraryException;
+
+    /** The plate as of a version (its id or a name given to it); empty when it was not there. */
+    Optional<Entry> plateAt(String plateId, String versionId) throws LibraryException;
+
+    /** The versions that changed a plate, newest first, through renames of its title and file; joins included. */
+    List<PlateVersion> history(String plateId) throws LibraryException;
+
+    /** All versions, newest first, at most {@code most}. */
+    List<Version> versions(int most) throws LibraryException;
+
+    /** Plates that were put away, each as it last was, newest first. */
+    List<PlateVersion> putAway() throws LibraryException;
+
+    /** Saves one version: all of it or nothing; on return it is on disk, synced. */
+    Version save(Saving saving) throws LibraryException;
+
+    /** Gives a name to a version of a plate. */
+    void nameVersion(String plateId, String versionId, String name) throws LibraryException;
+
+    /** Plates whose files were changed, added or taken out by hand since the newest version. */
+    List<HandEdit> handEdits() throws LibraryException;
+
+    /** Takes the files changed by hand in as one version. */
+    Version takeIn(List<HandEdit> edits, String reason) throws LibraryException;
+
+    /** The folder of the shared copy; empty when none was chosen. */
+    Optional<Path> sharedCopy() throws LibraryException;
+
+    /** Chooses (and, where it is empty, makes) the folder of the shared copy. */
+    void share(Path folder) throws LibraryException;
+
+    /** Looks at the shared copy without changing anything here. */
+    Arrivals look(Progress progress) throws LibraryException;
+
+    /**
+     * Brings the partner's versions in: takes over what only the partner changed, keeps what only she changed, joins
+     * what both changed; clashes stay open in the plates as data. Saves one version with two parents, or moves on to
+     * the partner's newest version where nothing was changed here.
+     *
+     * @param settled plates that she settled beforehand, which replace the joined ones
+     */
+    BroughtIn bringIn(Arrivals seen, List<Plate> settled, Progress progress) throws LibraryException;
+
+    /** Sends all versions to the shared copy; refused with a sentence when there is something to bring in first. */
+    Sent send(Progress progress) throws LibraryException;
+
+    @Override
+    void close();
+}

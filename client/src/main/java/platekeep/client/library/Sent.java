@@ -1,0 +1,8 @@
+package platekeep.client.library;
+
+/**
+ * What sending did.
+ *
+ * @param versions how many versions went
+ */
+public record Sent(int versions) {}
