@@ -1,6 +1,7 @@
 package platekeep.client.library;
 
 import java.nio.file.Path;
+import java.time.Clock;
 
 /** Makes and opens libraries. */
 public interface Libraries {
@@ -13,4 +14,10 @@ public interface Libraries {
 
     /** Makes a first copy of a shared copy in an empty or absent folder. */
     Library copyFrom(Path sharedCopy, Path folder, Hand hand) throws LibraryException;
+
+    /**
+     * The same, where versions are dated by another clock: with one that stands still, the same changes always make
+     * the same version ids.
+     */
+    Libraries at(Clock clock);
 }

@@ -28,7 +28,12 @@ public interface Library extends AutoCloseable {
     /** The newest version; empty in a new library. */
     Optional<Version> newest() throws LibraryException;
 
-    /** All plates as of the newest version, damaged ones too, in order of path. */
+    /**
+     * All plates as of the newest version, damaged ones too, in order of path. Where two files have one id the first
+     * is the plate and the other is given as damaged, with that reason.
+     *
+     * @throws java.util.concurrent.CancellationException when the progress says so
+     */
     List<Entry> list(Progress progress) throws LibraryException;
 
     /** All plates as of a version, in order of path. */
@@ -49,25 +54,45 @@ public interface Library extends AutoCloseable {
     /** All versions, newest first, at most {@code most}. */
     List<Version> versions(int most) throws LibraryException;
 
-    /** Plates that were put away, each as it last was, newest first. */
+    /**
+     * Plates that were put away, the one put away last first. Each is given as it last was: its version is the last
+     * one that changed it before it went. To bring one back, save its plate with {@link Change.PutPlate}; who put it
+     * away, when and why is the first step of its {@link #history}.
+     */
     List<PlateVersion> putAway() throws LibraryException;
 
-    /** Saves one version: all of it or nothing; on return it is on disk, synced. */
+    /**
+     * Saves one version: all of it or nothing; on return it is on disk, synced. To bring back an old version of a
+     * plate, save that plate again: history is never rewritten. Refused with a sentence when nothing would change, when
+     * nobody was introduced yet, when one of the files was changed by hand, and as {@link Saving} says.
+     */
     Version save(Saving saving) throws LibraryException;
 
-    /** Gives a name to a version of a plate. */
+    /**
+     * Gives a name to a version of a plate, such as "Spring class 2025". It travels to the partner with the next
+     * sending. Giving the same name again changes nothing.
+     *
+     * @param versionId a version in which the plate was there
+     * @param name not blank, one line, as it is to be shown
+     */
     void nameVersion(String plateId, String versionId, String name) throws LibraryException;
 
-    /** Plates whose files were changed, added or taken out by hand since the newest version. */
+    /** Files that were changed, added or taken out by hand since the newest version, in order of path. */
     List<HandEdit> handEdits() throws LibraryException;
 
-    /** Takes the files changed by hand in as one version. */
+    /**
+     * Takes files changed by hand in as one version, plates in canonical form. Refused with a sentence when one of them
+     * is damaged or has changed again since {@link #handEdits()} was asked.
+     */
     Version takeIn(List<HandEdit> edits, String reason) throws LibraryException;
 
     /** The folder of the shared copy; empty when none was chosen. */
     Optional<Path> sharedCopy() throws LibraryException;
 
-    /** Chooses (and, where it is empty, makes) the folder of the shared copy. */
+    /**
+     * Chooses (and, where it is empty or absent, makes) the folder of the shared copy. Refused with a sentence where
+     * the folder holds something else or the shared copy of another library.
+     */
     void share(Path folder) throws LibraryException;
 
     /** Looks at the shared copy without changing anything here. */
@@ -76,8 +101,10 @@ public interface Library extends AutoCloseable {
     /**
      * Brings the partner's versions in: takes over what only the partner changed, keeps what only she changed, joins
      * what both changed; clashes stay open in the plates as data. Saves one version with two parents, or moves on to
-     * the partner's newest version where nothing was changed here.
+     * the partner's newest version where nothing was changed here. Whoever of the two joins, the plates come out the
+     * same, byte for byte. Nothing is changed here before the join has succeeded. Names given to versions come too.
      *
+     * @param seen what {@link #look} gave
      * @param settled plates that she settled beforehand, which replace the joined ones
      */
     BroughtIn bringIn(Arrivals seen, List<Plate> settled, Progress progress) throws LibraryException;
