@@ -1,0 +1,136 @@
+package platekeep.model.stitch;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import platekeep.model.plate.CableKind;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Row;
+import platekeep.model.plate.RowId;
+import platekeep.model.plate.Start;
+
+/**
+ * Which cables of a plate are up and which down.
+ *
+ * <p>Within a figure they form a checkerboard in row + position, so a figure needs one bit: its <em>phase</em>, the
+ * remainder by two of (rows above the bottom row + position) at its down cables. The first start that stands on a cable
+ * of the figure settles it; a figure without one follows the first of the plate's starts; a plate without starts counts
+ * as starting with a down cable at the leftmost cable of its lowest row that has one. A start on a row that is not there
+ * settles nothing.
+ */
+public final class Kinds {
+
+    private static final int UNSETTLED = -1;
+    private static final Optional<CableKind> DOWN = Optional.of(CableKind.DOWN);
+    private static final Optional<CableKind> UP = Optional.of(CableKind.UP);
+
+    private final Figures figures;
+    private final int rows;
+    private final int pleat;
+    private final byte[] phase;
+    private final Map<Integer, Start> own = new HashMap<>();
+
+    private Kinds(Plate plate) {
+        this.figures = Figures.of(plate);
+        this.rows = plate.rows().size();
+        this.pleat = plate.from();
+        this.phase = new byte[figures.count()];
+        settle(plate);
+    }
+
+    /** Linear in the cells of the chart. */
+    public static Kinds of(Plate plate) {
+        return new Kinds(plate);
+    }
+
+    private void settle(Plate plate) {
+        Map<RowId, Integer> index = indexOf(plate.rows());
+        int followed = UNSETTLED;
+        for (Start start : plate.starts()) {
+            Integer row = index.get(start.row());
+            if (row == null) {
+                continue;
+            }
+            followed = followed == UNSETTLED ? phase(row, start.pleat(), start.cable()) : followed;
+            int figure = figures.at(row, start.pleat());
+            if (figure != Figures.NONE) {
+                own.putIfAbsent(figure, start);
+            }
+        }
+        if (followed == UNSETTLED && figures.count() > 0) {
+            Figure lowest = figures.get(0);
+            followed = phase(lowest.bottom(), lowest.first(), CableKind.DOWN);
+        }
+        for (int f = 0; f < phase.length; f++) {
+            phase[f] = (byte) followed;
+        }
+        own.forEach((f, start) -> phase[f] = (byte) phase(index.get(start.row()), start.pleat(), start.cable()));
+    }
+
+    /** Rows by id; the first of two with one id counts. */
+    static Map<RowId, Integer> indexOf(List<Row> rows) {
+        Map<RowId, Integer> index = new HashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            int row = i;
+            rows.get(i).id().ifPresent(id -> index.putIfAbsent(id, row));
+        }
+        return index;
+    }
+
+    /** The phase of a figure that has this kind at a row (top row 0) and position. */
+    int phase(int row, int position, CableKind kind) {
+        return parity(row, position) ^ (kind == CableKind.DOWN ? 0 : 1);
+    }
+
+    int phaseOf(int figure) {
+        return phase[figure];
+    }
+
+    private int parity(int row, int position) {
+        return (rows - 1 - row + position) & 1;
+    }
+
+    /** The kind at a row (top row 0) and position in a figure of this phase. */
+    CableKind kind(int row, int position, int ofPhase) {
+        return parity(row, position) == ofPhase ? CableKind.DOWN : CableKind.UP;
+    }
+
+    /** What the cable at a row (top row 0) and position is; empty where none lies or outside the chart. */
+    public Optional<CableKind> at(int row, int position) {
+        int figure = figures.at(row, position);
+        if (figure == Figures.NONE) {
+            return Optional.empty();
+        }
+        return parity(row, position) == phase[figure] ? DOWN : UP;
+    }
+
+    /** Whether an up cable lies at a row (top row 0) and position. */
+    public boolean isUp(int row, int position) {
+        int figure = figures.at(row, position);
+        return figure != Figures.NONE && parity(row, position) != phase[figure];
+    }
+
+    /** The start on the figure that counts; empty for a figure that follows the first start of the plate. */
+    public Optional<Start> startOf(Figure figure) {
+        return startOf(figure.number());
+    }
+
+    /** The start on the figure of this number that counts; empty for one that follows the first start of the plate. */
+    public Optional<Start> startOf(int figure) {
+        return Optional.ofNullable(own.get(figure));
+    }
+
+    /** The kind of the leftmost cable in the figure's lowest row. */
+    public CableKind first(Figure figure) {
+        return kind(figure.bottom(), figure.first(), phase[figure.number()]);
+    }
+
+    public Figures figures() {
+        return figures;
+    }
+
+    int pleat() {
+        return pleat;
+    }
+}
