@@ -66,6 +66,10 @@ public record Clash(What what, Value.Entries place, Value base, List<Side> sides
         public static final Comparator<Side> ORDER =
                 Comparator.comparing(Side::value, Value.ORDER).thenComparing(s -> s.by().orElse(""), CodePoints.ORDER);
 
+        public Side {
+            by = CodePoints.said(by);
+        }
+
         public Side(Value value, Optional<String> by) {
             this(value, by, Unknown.NONE);
         }

@@ -1,14 +1,43 @@
 package platekeep.model.plate;
 
+import java.text.Normalizer;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
-/** The order of texts in a plate: by Unicode code point, which differs from {@code String}'s own beyond U+FFFF. */
+/**
+ * Texts in a plate: their order is by Unicode code point, which differs from {@code String}'s own beyond U+FFFF; their
+ * form is Unicode's normal form C.
+ */
 public final class CodePoints {
+
+    /** Texts wholly below this are in normal form C already. */
+    private static final char FIRST_COMBINING = 0x300;
 
     /** Compares two texts code point by code point; a text sorts after its own beginning. */
     public static final Comparator<String> ORDER = CodePoints::compare;
 
     private CodePoints() {}
+
+    /** The text in Unicode's normal form C: what can be one character is one. Known texts of a plate are kept so. */
+    public static String nfc(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= FIRST_COMBINING) {
+                return Normalizer.normalize(text, Normalizer.Form.NFC);
+            }
+        }
+        return text;
+    }
+
+    /** Each text in normal form C. */
+    static List<String> nfc(List<String> texts) {
+        return texts.stream().map(CodePoints::nfc).toList();
+    }
+
+    /** The text in normal form C; one with nothing in it counts as none. */
+    static Optional<String> said(Optional<String> text) {
+        return text.map(CodePoints::nfc).filter(t -> !t.isEmpty());
+    }
 
     private static int compare(String a, String b) {
         int n = Math.min(a.length(), b.length());

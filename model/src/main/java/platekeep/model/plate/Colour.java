@@ -12,6 +12,11 @@ import java.util.Optional;
  */
 public record Colour(String name, String srgb, int strands, Optional<String> floss, Unknown unknown) {
 
+    public Colour {
+        name = CodePoints.nfc(name);
+        floss = CodePoints.said(floss);
+    }
+
     public Colour(String name, String srgb, int strands) {
         this(name, srgb, strands, Optional.empty(), Unknown.NONE);
     }

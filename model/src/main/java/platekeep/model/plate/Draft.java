@@ -14,6 +14,10 @@ import java.util.TreeSet;
  * canonical order, so callers never sort. Not for sharing.
  */
 public final class Draft {
+    private static final Comparator<Remark> REMARK_ORDER = Comparator.comparing(Remark::on)
+            .thenComparing(Remark::id)
+            .thenComparing(r -> r.value().text(), CodePoints.ORDER);
+
     private String id = "";
     private String title = "";
     private Optional<String> number = Optional.empty();
@@ -185,7 +189,7 @@ public final class Draft {
         return this;
     }
 
-    /** The plate, with sets sorted and without doubles, starts, marks and remarks in their order. */
+    /** The plate, with sets sorted and without doubles, starts, marks, remarks and clashes in their order. */
     public Plate build() {
         Map<RowId, Integer> height = heights();
         return new Plate(
@@ -209,8 +213,8 @@ public final class Draft {
                 lines,
                 sorted(marks, markOrder(height)),
                 notions,
-                sorted(remarks, Comparator.comparing(Remark::on).thenComparing(Remark::id)),
-                clashes,
+                sorted(remarks, REMARK_ORDER),
+                sorted(clashes, new ClashOrder(rows)),
                 unknown);
     }
 
@@ -242,7 +246,7 @@ public final class Draft {
 
     private static List<String> set(List<String> texts) {
         TreeSet<String> sorted = new TreeSet<>(CodePoints.ORDER);
-        sorted.addAll(texts);
+        texts.forEach(text -> sorted.add(CodePoints.nfc(text)));
         return List.copyOf(sorted);
     }
 

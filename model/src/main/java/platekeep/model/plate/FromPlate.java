@@ -8,6 +8,11 @@ package platekeep.model.plate;
  */
 public record FromPlate(String id, String version, Unknown unknown) {
 
+    public FromPlate {
+        id = CodePoints.nfc(id);
+        version = CodePoints.nfc(version);
+    }
+
     public Value.Entries value() {
         return new Value.Builder()
                 .put("id", id)

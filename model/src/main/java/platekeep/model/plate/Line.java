@@ -27,6 +27,11 @@ public record Line(
         CableKind start,
         Unknown unknown) {
 
+    public Line {
+        toRow = CodePoints.said(toRow);
+        stitch = CodePoints.nfc(stitch);
+    }
+
     public Value.Entries value() {
         return new Value.Builder()
                 .put("on", on)

@@ -10,6 +10,10 @@ package platekeep.model.plate;
  */
 public record Mark(String stitch, RowId row, String pleat, char colour, Unknown unknown) {
 
+    public Mark {
+        stitch = CodePoints.nfc(stitch);
+    }
+
     public Value.Entries value() {
         return new Value.Builder()
                 .put("stitch", stitch)

@@ -11,6 +11,11 @@ import java.util.Optional;
  */
 public record Notion(String kind, Optional<String> size, int count, Unknown unknown) {
 
+    public Notion {
+        kind = CodePoints.nfc(kind);
+        size = CodePoints.said(size);
+    }
+
     public Value.Entries value() {
         return new Value.Builder()
                 .put("kind", kind)

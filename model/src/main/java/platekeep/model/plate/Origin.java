@@ -21,6 +21,13 @@ public record Origin(
     public static final Origin NONE =
             new Origin(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Unknown.NONE);
 
+    public Origin {
+        kind = CodePoints.said(kind);
+        by = CodePoints.said(by);
+        place = CodePoints.said(place);
+        use = CodePoints.said(use);
+    }
+
     public Value.Entries value() {
         return new Value.Builder()
                 .putIf("kind", kind, Value::of)

@@ -60,11 +60,13 @@ public record Plate(
     public static final int MOST_ROWS = 2000;
 
     public Plate {
-        uses = List.copyOf(uses);
-        themes = List.copyOf(themes);
+        title = CodePoints.nfc(title);
+        number = CodePoints.said(number);
+        uses = CodePoints.nfc(uses);
+        themes = CodePoints.nfc(themes);
         ages = List.copyOf(ages);
-        designers = List.copyOf(designers);
-        notes = List.copyOf(notes);
+        designers = CodePoints.nfc(designers);
+        notes = CodePoints.nfc(notes);
         starts = List.copyOf(starts);
         rows = List.copyOf(rows);
         lines = List.copyOf(lines);

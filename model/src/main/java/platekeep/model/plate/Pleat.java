@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** A place on the pleats as text: {@code 8} is on pleat 8, {@code 8 1/2} in the valley after it. */
 public final class Pleat {
 
-    private static final Pattern TEXT = Pattern.compile("(-?[0-9]{1,6})( 1/2)?");
+    private static final Pattern TEXT = Pattern.compile("(0|-?[1-9][0-9]{0,5})( 1/2)?");
 
     private Pleat() {}
 

@@ -7,7 +7,7 @@ package platekeep.model.plate;
  * @param from the first pleat, counted from the plate's fixed origin
  * @param to the last pleat
  */
-public record Pleats(int from, int to) {
+public record Pleats(int from, int to, Unknown unknown) {
 
     /** Pleats lie within plus or minus this. */
     public static final int FARTHEST = 100_000;
@@ -19,6 +19,23 @@ public record Pleats(int from, int to) {
         if (from < -FARTHEST || to > FARTHEST || to - from < 1 || to - from > MOST_POSITIONS) {
             throw new IllegalArgumentException("pleats out of range: " + from + " to " + to);
         }
+    }
+
+    public Pleats(int from, int to) {
+        this(from, to, Unknown.NONE);
+    }
+
+    /** The same with other ends; what is unknown stays. */
+    public Pleats withEnds(int newFrom, int newTo) {
+        return new Pleats(newFrom, newTo, unknown);
+    }
+
+    public Value.Entries value() {
+        return new Value.Builder()
+                .put("from", from)
+                .put("to", to)
+                .putAll(unknown)
+                .build();
     }
 
     /** How many cable positions a row has. */

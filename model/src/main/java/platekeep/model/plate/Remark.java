@@ -26,6 +26,11 @@ public record Remark(
         boolean done,
         Unknown unknown) {
 
+    public Remark {
+        by = CodePoints.nfc(by);
+        text = CodePoints.nfc(text);
+    }
+
     public Value.Entries value() {
         return new Value.Builder()
                 .put("id", id.text())
@@ -42,6 +47,10 @@ public record Remark(
 
     public Remark withDone(boolean newDone) {
         return new Remark(id, row, from, to, by, on, text, newDone, unknown);
+    }
+
+    public Remark withId(RowId newId) {
+        return new Remark(newId, row, from, to, by, on, text, done, unknown);
     }
 
     public Remark at(RowId newRow, int newFrom, int newTo) {

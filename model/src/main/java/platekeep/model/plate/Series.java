@@ -15,7 +15,8 @@ public record Series(
         String id, String title, List<String> plates, Palette colours, List<String> notes, Unknown unknown) {
 
     public Series {
+        title = CodePoints.nfc(title);
         plates = List.copyOf(plates);
-        notes = List.copyOf(notes);
+        notes = CodePoints.nfc(notes);
     }
 }

@@ -12,6 +12,10 @@ import java.util.Optional;
  */
 public record Start(RowId row, int pleat, CableKind cable, Optional<String> on, Unknown unknown) {
 
+    public Start {
+        on = CodePoints.said(on);
+    }
+
     public Start(RowId row, int pleat, CableKind cable) {
         this(row, pleat, cable, Optional.empty(), Unknown.NONE);
     }

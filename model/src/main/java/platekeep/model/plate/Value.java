@@ -180,25 +180,28 @@ public sealed interface Value {
     /** Appends a JSON string, escaped only where JSON demands it, all else raw. */
     static void appendQuoted(StringBuilder out, String text) {
         out.append('"');
+        int done = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            switch (c) {
-                case '"' -> out.append("\\\"");
-                case '\\' -> out.append("\\\\");
-                case '\b' -> out.append("\\b");
-                case '\f' -> out.append("\\f");
-                case '\n' -> out.append("\\n");
-                case '\r' -> out.append("\\r");
-                case '\t' -> out.append("\\t");
-                default -> {
-                    if (c < 0x20) {
-                        out.append(String.format("\\u%04x", (int) c));
-                    } else {
-                        out.append(c);
-                    }
-                }
+            if (c < 0x20 || c == '"' || c == '\\') {
+                out.append(text, done, i);
+                appendEscaped(out, c);
+                done = i + 1;
             }
         }
-        out.append('"');
+        out.append(text, done, text.length()).append('"');
+    }
+
+    private static void appendEscaped(StringBuilder out, char c) {
+        switch (c) {
+            case '"' -> out.append("\\\"");
+            case '\\' -> out.append("\\\\");
+            case '\b' -> out.append("\\b");
+            case '\f' -> out.append("\\f");
+            case '\n' -> out.append("\\n");
+            case '\r' -> out.append("\\r");
+            case '\t' -> out.append("\\t");
+            default -> out.append(String.format("\\u%04x", (int) c));
+        }
     }
 }

@@ -1,8 +1,5 @@
 package platekeep.model.stitch;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,10 +22,6 @@ import platekeep.model.plate.Value;
  */
 public final class RowIds {
 
-    private static final String DIGITS = "0123456789abcdefghijklmnopqrstuvwxyz";
-    private static final int BASE = DIGITS.length();
-    private static final int ALL = BASE * BASE * BASE * BASE;
-
     private RowIds() {}
 
     /**
@@ -48,12 +41,12 @@ public final class RowIds {
 
     /** An id that is not taken, by chance. */
     public static RowId fresh(Set<RowId> taken, RandomGenerator random) {
-        if (taken.size() >= ALL) {
+        if (taken.size() >= RowId.COUNT) {
             throw new IllegalArgumentException("all row ids are taken");
         }
-        RowId id = id(random.nextInt(ALL));
+        RowId id = RowId.of(random.nextInt(RowId.COUNT));
         while (taken.contains(id)) {
-            id = id(random.nextInt(ALL));
+            id = RowId.of(random.nextInt(RowId.COUNT));
         }
         return id;
     }
@@ -68,12 +61,7 @@ public final class RowIds {
      * @param taken what it must not be
      */
     public static RowId derived(String cells, int number, Set<RowId> taken) {
-        StringBuilder text = new StringBuilder(cells).append('#').append(number);
-        RowId id = hashed(text.toString());
-        while (taken.contains(id)) {
-            id = hashed(text.append('#').toString());
-        }
-        return id;
+        return RowId.derived(cells + "#" + number, taken::contains);
     }
 
     /** All row ids that stand in the plate: of rows, and wherever something names a row. */
@@ -142,32 +130,5 @@ public final class RowIds {
         List<Start> starts = new ArrayList<>(plate.starts());
         starts.add(new Start(row.id().orElseThrow(), plate.from() + cell, CableKind.DOWN));
         return starts;
-    }
-
-    private static RowId hashed(String text) {
-        byte[] hash = sha256(text.getBytes(StandardCharsets.UTF_8));
-        long rest = 0;
-        for (byte b : hash) {
-            rest = (rest * 256 + (b & 0xFF)) % ALL;
-        }
-        return id((int) rest);
-    }
-
-    private static RowId id(int number) {
-        char[] digits = new char[RowId.LENGTH];
-        int rest = number;
-        for (int i = RowId.LENGTH - 1; i >= 0; i--) {
-            digits[i] = DIGITS.charAt(rest % BASE);
-            rest /= BASE;
-        }
-        return new RowId(new String(digits));
-    }
-
-    private static byte[] sha256(byte[] bytes) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

@@ -1,0 +1,140 @@
+package platekeep.model.text;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import platekeep.model.plate.Value;
+
+/**
+ * What the texts of plates, series and libraries have in common: bytes to characters to pieces to a thing, and a check
+ * that nothing was mended in silence.
+ *
+ * @param word the word before the number in {@code format}: {@code plate}, {@code series}, {@code library}
+ * @param open keys of the topmost object whose objects stand one entry a line
+ * @param reader reads the topmost object
+ * @param writer gives the canonical text
+ */
+record Document<T>(
+        String word, Set<String> open, BiFunction<Piece.Obj, Problems, T> reader, Function<T, String> writer) {
+
+    /** The number of the format that this version reads and writes. */
+    static final int VERSION = 1;
+
+    private static final Pattern FORMAT = Pattern.compile("([a-z]+) ([1-9][0-9]{0,8})");
+
+    /** Reads a file; one of a newer format is refused for that alone. */
+    Reading<T> read(String file, byte[] bytes) {
+        return PlainText.decode(file, bytes)
+                .fold(good -> readText(file, good.read()), bad -> new Reading.Bad<>(bad.problems()));
+    }
+
+    private Reading<T> readText(String file, String text) {
+        Problems problems = new Problems(file, text);
+        Optional<Piece.Obj> top = PieceReader.read(text, problems).flatMap(piece -> object(piece, problems));
+        if (top.isEmpty()) {
+            return new Reading.Bad<>(problems.refused());
+        }
+        Optional<Problem> newer = newer(file, text, top.get());
+        if (newer.isPresent()) {
+            return new Reading.Bad<>(List.of(newer.get()));
+        }
+        checkFormat(top.get(), problems);
+        T read = reader.apply(top.get(), problems);
+        if (problems.refusedAny()) {
+            return new Reading.Bad<>(problems.refused());
+        }
+        String canonical = writer.apply(read);
+        if (!canonical.equals(text)) {
+            reportLayout(top.get(), text, canonical, problems);
+        }
+        return new Reading.Good<>(read, problems.mended());
+    }
+
+    private Optional<Piece.Obj> object(Piece piece, Problems problems) {
+        if (piece instanceof Piece.Obj object) {
+            return Optional.of(object);
+        }
+        problems.found(
+                Rule.WRONG_TYPE,
+                piece.at(),
+                "the text of a " + word + " is an object in braces, not " + piece.kind() + ".");
+        return Optional.empty();
+    }
+
+    /** Says so when the text is of a higher format, whose rules this version cannot know. */
+    private Optional<Problem> newer(String file, String text, Piece.Obj top) {
+        Optional<Piece.Str> format = format(top);
+        Matcher matcher = FORMAT.matcher(format.map(Piece.Str::text).orElse(""));
+        if (!matcher.matches() || !matcher.group(1).equals(word) || Integer.parseInt(matcher.group(2)) <= VERSION) {
+            return Optional.empty();
+        }
+        Problems problems = new Problems(file, text);
+        problems.found(
+                Rule.NEWER_FORMAT,
+                format.get().at(),
+                "the file was made by a newer version (" + Say.quoted(matcher.group())
+                        + "); bring this one up to date.");
+        return Optional.of(problems.refused().get(0));
+    }
+
+    private void checkFormat(Piece.Obj top, Problems problems) {
+        String expected = word + " " + VERSION;
+        Piece.Member member = top.members().get("format");
+        if (member == null) {
+            problems.found(
+                    Rule.MISSING_KEY,
+                    top.at(),
+                    "\"format\" is missing here; add \"format\": " + Say.quoted(expected) + ".");
+        } else if (!(member.piece() instanceof Piece.Str text) || !text.text().equals(expected)) {
+            problems.found(
+                    Rule.FORMAT, member.piece().at(), "\"format\" is " + Say.quoted(expected) + " here; change it.");
+        }
+    }
+
+    private static Optional<Piece.Str> format(Piece.Obj top) {
+        Piece.Member member = top.members().get("format");
+        return member != null && member.piece() instanceof Piece.Str text ? Optional.of(text) : Optional.empty();
+    }
+
+    /** Reports the first place where spacing, escapes or numbers are not written as they should be. */
+    private void reportLayout(Piece.Obj top, String text, String canonical, Problems problems) {
+        String laidOut = Layout.text(sameOrder(top), open, text.length());
+        if (laidOut.equals(text)) {
+            if (!problems.mendedAny()) {
+                problems.found(
+                        Rule.WRITTEN_FORM,
+                        difference(text, canonical),
+                        "this was written in another way; it is mended.");
+            }
+            return;
+        }
+        int at = difference(text, laidOut);
+        if (isSpaceAt(text, at) || isSpaceAt(laidOut, at)) {
+            problems.found(Rule.SPACING, at, "spaces or line ends stood otherwise from here on; they are mended.");
+        } else {
+            problems.found(Rule.WRITTEN_FORM, at, "a number or a text was written in another way here; it is mended.");
+        }
+    }
+
+    private static Value.Entries sameOrder(Piece.Obj top) {
+        return (Value.Entries) top.value();
+    }
+
+    private static int difference(String a, String b) {
+        int n = Math.min(a.length(), b.length());
+        for (int i = 0; i < n; i++) {
+            if (a.charAt(i) != b.charAt(i)) {
+                return i;
+            }
+        }
+        return n;
+    }
+
+    private static boolean isSpaceAt(String text, int at) {
+        return at >= text.length() || " \t\r\n".indexOf(text.charAt(at)) >= 0;
+    }
+}
