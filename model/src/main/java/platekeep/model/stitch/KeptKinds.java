@@ -1,0 +1,143 @@
+package platekeep.model.stitch;
+
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import platekeep.model.plate.CableKind;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.RowId;
+import platekeep.model.plate.Start;
+
+/**
+ * Kinds are kept: after an edit every cable has the kind that it had, turned once for each row put in or taken out
+ * between it and a start in its own figure. So an edit far away never turns a stitch.
+ *
+ * <p>Rows are matched by id (see {@link RowIds#given}) and cables by position, so ask after each single edit rather than
+ * once for many: of a picture moved, only a start that went along tells (see {@link MovedAlong}). Where new cables join
+ * two figures that disagree, one of them must turn; the start that counts settles which, and the check reports it.
+ */
+public final class KeptKinds {
+
+    private KeptKinds() {}
+
+    /**
+     * The edited plate with its starts moved, dropped, turned and added as far as the rule asks for it; the same plate
+     * where nothing needs it.
+     *
+     * <p>A start whose cable is erased or whose row goes moves to the nearest remaining cable of its figure (same row,
+     * then the rows above, then those below; least distance in pleats, left first) with the kind that is there; one whose
+     * figure is gone goes. A figure for which the rule would not hold, because it was parted from its start or follows a
+     * first start that turned, gets a start at the leftmost old cable of its lowest row that has one. A start that the
+     * edit itself put in, moved or turned is taken as meant. A tool that moves or mirrors a figure puts
+     * {@link #withOwnStart its own start} on it first and takes that along.
+     *
+     * @param before the plate before the edit, all rows with ids
+     * @param edited the plate after it
+     */
+    public static Plate after(Plate before, Plate edited) {
+        Kinds was = Kinds.of(before);
+        Plate moved = withStarts(edited, new LostStarts(before, was, edited).moved(Set.of()));
+        OldKinds old = new MovedAlong(before, was, edited);
+        return withStarts(moved, new NeededStarts(moved, old).mended(meantOrObeyed(before, was)));
+    }
+
+    /**
+     * The plate with the starts added that its old cables need to keep their kinds, as few as will do; a figure that has a
+     * start on it holds by that. The same plate where none is needed.
+     *
+     * @param old the kinds to keep; cables for which it is empty may turn
+     */
+    public static Plate holding(Plate plate, OldKinds old) {
+        return withStarts(plate, new NeededStarts(plate, old).mended(start -> true));
+    }
+
+    /**
+     * A joined plate with its starts mended against the base, but only where neither side alone needed it: what one side
+     * turned and left so stays so. Gives the same whichever side is called mine.
+     */
+    public static Plate joined(Plate base, Plate mine, Plate theirs, Plate joined) {
+        Kinds was = Kinds.of(base);
+        Set<Start> left = new HashSet<>(new LostStarts(base, was, mine).lost());
+        left.addAll(new LostStarts(base, was, theirs).lost());
+        Plate moved = withStarts(joined, new LostStarts(base, was, joined).moved(left));
+        OldKinds old = new MovedAlong(base, was, joined);
+        Turned byMine = new Turned(base, was, mine, joined);
+        Turned byTheirs = new Turned(base, was, theirs, joined);
+        return holding(
+                moved,
+                (row, position) -> byMine.at(row, position) || byTheirs.at(row, position)
+                        ? Optional.empty()
+                        : old.at(row, position));
+    }
+
+    /**
+     * The plate with a start on the figure at this place that says what its cables are now, so that it no longer follows
+     * another's; the same plate where it has one or no cable lies there.
+     *
+     * @param row top row 0; the figure's lowest row must have an id
+     */
+    public static Plate withOwnStart(Plate plate, int row, int position) {
+        Kinds kinds = Kinds.of(plate);
+        Optional<Figure> figure = kinds.figures().figureAt(row, position);
+        if (figure.isEmpty() || kinds.startOf(figure.get()).isPresent()) {
+            return plate;
+        }
+        CableKind kind = kinds.first(figure.get());
+        Start start = new Start(
+                plate.rows().get(figure.get().bottom()).id().orElseThrow(),
+                figure.get().first(),
+                kind);
+        return holding(withStarts(plate, concat(plate.starts(), start)), OldKinds.of(kinds, plate, plate));
+    }
+
+    /** The cables of a joined plate that lie in a figure which one side turned by itself and left so. */
+    private static final class Turned {
+        private final Kinds side;
+        private final BitSet unheld;
+        private final int[] sideRow;
+
+        Turned(Plate base, Kinds was, Plate sidePlate, Plate joined) {
+            NeededStarts needed = new NeededStarts(sidePlate, OldKinds.of(was, base, sidePlate));
+            this.side = needed.kinds();
+            this.unheld = needed.unheld();
+            this.sideRow = OldKinds.rows(sidePlate, joined);
+        }
+
+        boolean at(int row, int position) {
+            int figure = sideRow[row] < 0 ? Figures.NONE : side.figures().at(sideRow[row], position);
+            return figure != Figures.NONE && unheld.get(figure);
+        }
+    }
+
+    /** Starts that the edit put in, moved or turned, and those that said before what their cable was. */
+    private static Predicate<Start> meantOrObeyed(Plate before, Kinds was) {
+        Map<RowId, Integer> index = Kinds.indexOf(before.rows());
+        Set<Start> ignored = new HashSet<>();
+        for (Start start : before.starts()) {
+            Integer row = index.get(start.row());
+            Optional<CableKind> kind = row == null ? Optional.empty() : was.at(row, start.pleat());
+            if (!kind.equals(Optional.of(start.cable()))) {
+                ignored.add(bare(start));
+            }
+        }
+        return start -> !ignored.contains(bare(start));
+    }
+
+    private static Start bare(Start start) {
+        return new Start(start.row(), start.pleat(), start.cable());
+    }
+
+    private static List<Start> concat(List<Start> starts, Start one) {
+        return Stream.concat(starts.stream(), Stream.of(one)).toList();
+    }
+
+    private static Plate withStarts(Plate plate, List<Start> starts) {
+        Plate with = plate.edit().starts(starts).build();
+        return with.starts().equals(plate.starts()) ? plate : with;
+    }
+}
