@@ -1,0 +1,175 @@
+package platekeep.model.draw;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.plate.CableKind;
+import platekeep.model.plate.Colour;
+import platekeep.model.plate.Mark;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Row;
+import platekeep.model.stitch.Kinds;
+
+/**
+ * A plate ready to be drawn: which cable lies where, in which colour and on which half-level, with gathering rows,
+ * geometric lines and single stitches. Made once a plate, linear in its cells; asking costs nothing.
+ *
+ * <p>Rows are counted from the top, positions from the chart's left end, both from 0. Across, lengths are in pleats
+ * from the left edge of the first pleat: the cable at index i covers i to i + 2. Down, they are in rows from the top
+ * edge of the first row; what lies above the picture has negative heights.
+ */
+public final class Drawing {
+    /** Where no cable lies. */
+    public static final int NOTHING = -1;
+
+    private static final int UNKNOWN_COLOUR = 0x808080;
+
+    private final Plate plate;
+    private final int rows;
+    private final int positions;
+    private final int[] rgb;
+    private final boolean[] up;
+    private final List<GatheringRow> gathering;
+    private final List<Strand> strands;
+    private final List<Knot> knots;
+    private final double top;
+
+    private Drawing(Plate plate, Kinds kinds) {
+        this.plate = plate;
+        this.rows = plate.rows().size();
+        this.positions = plate.positions();
+        this.rgb = new int[rows * positions];
+        this.up = new boolean[rows * positions];
+        fill(kinds);
+        Levels levels = new Levels(plate);
+        this.strands = LineStrands.of(plate, levels);
+        this.knots = knots(plate);
+        this.top = Math.min(
+                0,
+                strands.stream()
+                                .mapToDouble(s -> Math.min(s.y1(), s.y2()))
+                                .min()
+                                .orElse(0)
+                        - 0.5);
+        this.gathering = levels.between(top, rows);
+    }
+
+    /** The plate, drawn as it is to be worked. */
+    public static Drawing of(Plate plate) {
+        return new Drawing(plate, Kinds.of(plate));
+    }
+
+    private void fill(Kinds kinds) {
+        int[] colours = new int[128];
+        Arrays.fill(colours, UNKNOWN_COLOUR);
+        Checkerboard emptyIsUp = Checkerboard.of(plate);
+        plate.palette().entries().forEach((key, colour) -> colours[key] = colour.rgb());
+        for (int row = 0; row < rows; row++) {
+            String cells = plate.rows().get(row).cells();
+            for (int i = 0; i < positions; i++) {
+                char cell = cells.charAt(i);
+                rgb[row * positions + i] = cell == Row.EMPTY ? NOTHING : colours[cell & 127];
+                up[row * positions + i] =
+                        cell == Row.EMPTY ? emptyIsUp.at(row, plate.from() + i) : kinds.isUp(row, plate.from() + i);
+            }
+        }
+    }
+
+    private static List<Knot> knots(Plate plate) {
+        List<Knot> knots = new ArrayList<>();
+        for (Mark mark : plate.marks()) {
+            int row = plate.indexOf(mark.row());
+            if (row >= 0) {
+                int rgb = plate.palette().get(mark.colour()).map(Colour::rgb).orElse(UNKNOWN_COLOUR);
+                knots.add(new Knot(mark.stitch(), mark.place() - plate.from() + 0.5, row + 0.5, rgb));
+            }
+        }
+        return List.copyOf(knots);
+    }
+
+    /** The plate that is drawn. */
+    public Plate plate() {
+        return plate;
+    }
+
+    public int rows() {
+        return rows;
+    }
+
+    /** Cable positions in a row. */
+    public int positions() {
+        return positions;
+    }
+
+    /** Pleats that the chart covers: one more than positions; 0 without a chart. */
+    public int pleats() {
+        return positions == 0 ? 0 : positions + 1;
+    }
+
+    /** Where what is drawn begins, in rows from the chart's top edge: 0, or less where lines lie above the picture. */
+    public double top() {
+        return top;
+    }
+
+    /** The height of all that is drawn, in rows. */
+    public double height() {
+        return rows - top;
+    }
+
+    /** The colour of the cable there as {@code 0xRRGGBB}, or {@link #NOTHING}. */
+    public int rgb(int row, int index) {
+        return rgb[row * positions + index];
+    }
+
+    /** What the cable there is; where none lies, what it would be by the plate's first start. */
+    public CableKind kind(int row, int index) {
+        return up[row * positions + index] ? CableKind.UP : CableKind.DOWN;
+    }
+
+    /** Whether the spot is on the chart. */
+    public boolean has(Spot spot) {
+        return spot.row() >= 0 && spot.row() < rows && spot.index() >= 0 && spot.index() < positions;
+    }
+
+    /**
+     * The place under a point: of the two cables that could cover it the one on the point's half-level, a cable before
+     * an empty place.
+     *
+     * @param x in pleats from the left edge
+     * @param y in rows from the top edge
+     */
+    public Optional<Spot> at(double x, double y) {
+        int row = (int) Math.floor(y);
+        int right = (int) Math.floor(x);
+        CableKind level = y - row < 0.5 ? CableKind.UP : CableKind.DOWN;
+        if (row < 0 || row >= rows || right < 0 || right > positions) {
+            return Optional.empty();
+        }
+        List<Spot> near = List.of(new Spot(row, right), new Spot(row, right - 1)).stream()
+                .filter(this::has)
+                .toList();
+        return near.stream()
+                .filter(s -> kind(s.row(), s.index()) == level && rgb(s.row(), s.index()) != NOTHING)
+                .findFirst()
+                .or(() -> near.stream()
+                        .filter(s -> kind(s.row(), s.index()) == level)
+                        .findFirst())
+                .or(() -> near.stream().findFirst());
+    }
+
+    /** The gathering rows behind what is drawn, top first. */
+    public List<GatheringRow> gathering() {
+        return gathering;
+    }
+
+    /** The thread of the geometric lines. */
+    public List<Strand> strands() {
+        return strands;
+    }
+
+    /** The single stitches on top. */
+    public List<Knot> knots() {
+        return knots;
+    }
+}
