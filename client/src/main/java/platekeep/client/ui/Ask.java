@@ -1,0 +1,83 @@
+package platekeep.client.ui;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.Dimension;
+import java.awt.FlowLayout;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+
+/**
+ * A question in a dialog: a sentence, the parts to fill in, a button for yes and one to give it up. Enter is yes, Escape
+ * gives it up. What is not right yet is said in the dialog, which then stays open.
+ */
+public final class Ask {
+    private final JDialog dialog;
+    private final JTextArea complaint = Widgets.prose("ask-complaint", "");
+    private final JButton yes;
+    private boolean agreed;
+
+    private Ask(Component over, String title, JComponent inside, String yesWord, Supplier<Optional<String>> wrong) {
+        dialog = new JDialog(SwingUtilities.getWindowAncestor(over), title, Dialog.ModalityType.APPLICATION_MODAL);
+        yes = Widgets.mainButton("ask-yes", yesWord, () -> agree(wrong));
+        JButton no = Widgets.button("ask-no", "Cancel", dialog::dispose);
+        JPanel buttons = new JPanel(new FlowLayout(FlowLayout.RIGHT, 8, 0));
+        buttons.add(no);
+        buttons.add(yes);
+        Widgets.styled(complaint, "foreground: $Platekeep.trouble");
+        JPanel below = new JPanel(new BorderLayout(0, 10));
+        below.add(complaint, BorderLayout.CENTER);
+        below.add(buttons, BorderLayout.SOUTH);
+        JPanel all = new JPanel(new BorderLayout(0, 12));
+        all.setBorder(Widgets.air(18, 20, 16, 20));
+        all.add(inside, BorderLayout.CENTER);
+        all.add(below, BorderLayout.SOUTH);
+        dialog.setContentPane(all);
+        dialog.getRootPane().setDefaultButton(yes);
+        Widgets.onKey(dialog.getRootPane(), "ESCAPE", dialog::dispose);
+        dialog.setName("ask");
+    }
+
+    /**
+     * Asks.
+     *
+     * @param over the component that asks
+     * @param wrong says what is not right yet; empty when all is well
+     * @return whether she said yes
+     */
+    public static Answer ask(
+            Component over, String title, JComponent inside, String yesWord, Supplier<Optional<String>> wrong) {
+        Ask ask = new Ask(over, title, inside, yesWord, wrong);
+        ask.dialog.pack();
+        Dimension size = ask.dialog.getSize();
+        ask.dialog.setSize(Math.max(size.width, 440), size.height);
+        ask.dialog.setLocationRelativeTo(SwingUtilities.getWindowAncestor(over));
+        ask.dialog.setVisible(true);
+        return ask.agreed ? Answer.YES : Answer.GIVEN_UP;
+    }
+
+    /** What came of a question. */
+    public enum Answer {
+        YES,
+        GIVEN_UP
+    }
+
+    private void agree(Supplier<Optional<String>> wrong) {
+        Optional<String> sentence = wrong.get();
+        if (sentence.isPresent()) {
+            complaint.setText(sentence.get());
+            dialog.pack();
+            dialog.setSize(Math.max(dialog.getWidth(), 440), dialog.getHeight());
+        } else {
+            agreed = true;
+            dialog.dispose();
+        }
+    }
+}

@@ -1,0 +1,188 @@
+package platekeep.client.ui;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
+import platekeep.model.draw.ChartScale;
+import platekeep.model.draw.Drawing;
+import platekeep.model.draw.GatheringRow;
+import platekeep.model.plate.CableKind;
+
+/**
+ * Paints a plate on a screen, as a chart or as finished work on the cloth. The chart's top left corner is the origin of
+ * the graphics handed in; only what lies in its clip is painted, so a small change costs little.
+ */
+public final class PlatePainter {
+    /** Below so many dots a pleat a chart is painted without outlines and fine lines. */
+    private static final double FINE = 5;
+
+    private ClothRaster raster;
+
+    /** The two ways to look at a plate. */
+    public enum View {
+        CHART,
+        CLOTH
+    }
+
+    /** Paints the plate. */
+    public void paint(Graphics2D graphics, Drawing drawing, ChartScale scale, View view) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        if (view == View.CLOTH) {
+            paintCloth(g, drawing, scale);
+        } else {
+            paintChart(g, drawing, scale);
+        }
+        g.dispose();
+    }
+
+    private void paintCloth(Graphics2D g, Drawing drawing, ChartScale scale) {
+        Rectangle clip = g.getClipBounds();
+        AffineTransform device = g.getTransform();
+        double zoom = device.getScaleX();
+        ChartScale fine = new ChartScale(scale.pleat() * zoom, scale.half() * zoom);
+        if (raster == null || !raster.isFor(fine, Look.cloth())) {
+            raster = new ClothRaster(fine, Look.cloth());
+        }
+        int width = (int) Math.ceil(clip.width * zoom);
+        int height = (int) Math.ceil(clip.height * zoom);
+        if (width <= 0 || height <= 0) {
+            return;
+        }
+        BufferedImage image = raster.picture(drawing, width, height, -clip.x * zoom, -clip.y * zoom);
+        g.drawImage(image, clip.x, clip.y, clip.width, clip.height, null);
+    }
+
+    private static void paintChart(Graphics2D g, Drawing drawing, ChartScale scale) {
+        smooth(g);
+        Rectangle2D.Double sheet = new Rectangle2D.Double(
+                0, scale.top(drawing.top()), scale.left(drawing.pleats()), scale.top(drawing.height()));
+        g.setColor(Look.paper());
+        g.fill(sheet);
+        Rectangle clip = g.getClipBounds();
+        if (scale.pleat() >= FINE) {
+            paintFineLines(g, drawing, scale, clip);
+        }
+        paintGathering(g, drawing, scale);
+        int first = Math.max(0, (int) Math.floor(clip.y / scale.row()));
+        int last = Math.min(drawing.rows() - 1, (int) Math.floor((clip.getMaxY()) / scale.row()));
+        for (int row = first; row <= last; row++) {
+            paintRow(g, drawing, row, scale, scale.top(row));
+        }
+        drawing.strands().forEach(strand -> ClothRaster.paintStrand(g, scale, strand));
+        drawing.knots().forEach(knot -> ClothRaster.paintKnot(g, scale, knot));
+        paintCentre(g, drawing, scale);
+    }
+
+    /**
+     * Paints the cables of one row of a chart, at a height of the caller's choosing.
+     *
+     * @param top the row's top edge, in dots
+     */
+    public static void paintRow(Graphics2D g, Drawing drawing, int row, ChartScale scale, double top) {
+        Rectangle clip = g.getClipBounds();
+        int first = clip == null ? 0 : Math.max(0, (int) Math.floor(clip.x / scale.pleat()) - 2);
+        int last = drawing.positions() - 1;
+        if (clip != null) {
+            last = Math.min(last, (int) Math.ceil(clip.getMaxX() / scale.pleat()));
+        }
+        for (int i = first; i <= last; i++) {
+            int rgb = drawing.rgb(row, i);
+            if (rgb != Drawing.NOTHING) {
+                double y = top + (drawing.kind(row, i) == CableKind.UP ? 0 : scale.half());
+                paintCable(g, new Color(rgb), scale, scale.left(i), y);
+            }
+        }
+    }
+
+    /** Paints one cable of a chart with its top left corner at a point. */
+    public static void paintCable(Graphics2D g, Color colour, ChartScale scale, double x, double y) {
+        if (scale.pleat() < FINE) {
+            g.setColor(colour);
+            g.fill(new Rectangle2D.Double(x, y, scale.cable(), scale.half()));
+            return;
+        }
+        RoundRectangle2D.Double bar = bar(scale, x, y);
+        g.setColor(colour);
+        g.fill(bar);
+        g.setColor(outline(colour));
+        g.setStroke(hairline());
+        g.draw(bar);
+    }
+
+    /** The outline of a cable with its top left corner at a point. */
+    public static RoundRectangle2D.Double bar(ChartScale scale, double x, double y) {
+        double arc = scale.half() * 0.9;
+        return new RoundRectangle2D.Double(x + 0.5, y + 0.5, scale.cable() - 1, scale.half() - 1, arc, arc);
+    }
+
+    private static Color outline(Color colour) {
+        Color ground = Look.paper();
+        boolean lightOnDark = ground.getRed() < 128;
+        double by = lightOnDark ? 0.24 : 0.30;
+        int to = lightOnDark ? 255 : 0;
+        return new Color(
+                (int) (colour.getRed() + (to - colour.getRed()) * by),
+                (int) (colour.getGreen() + (to - colour.getGreen()) * by),
+                (int) (colour.getBlue() + (to - colour.getBlue()) * by));
+    }
+
+    private static void paintFineLines(Graphics2D g, Drawing drawing, ChartScale scale, Rectangle clip) {
+        g.setStroke(hairline());
+        double above = scale.top(drawing.top());
+        double below = scale.top(drawing.rows());
+        int from = drawing.plate().from();
+        for (int i = 0; i <= drawing.pleats(); i++) {
+            double x = scale.left(i);
+            if (x >= clip.x - 1 && x <= clip.getMaxX() + 1) {
+                g.setColor(Math.floorMod(from + i - 1, 10) == 0 ? Look.line() : Look.fineLine());
+                g.draw(new Line2D.Double(x, above, x, below));
+            }
+        }
+        for (int row = 0; row <= drawing.rows(); row++) {
+            double y = scale.top(row);
+            if (y >= clip.y - 1 && y <= clip.getMaxY() + 1) {
+                g.setColor((drawing.rows() - row) % 10 == 0 ? Look.line() : Look.fineLine());
+                g.draw(new Line2D.Double(0, y, scale.left(drawing.pleats()), y));
+            }
+        }
+    }
+
+    private static void paintGathering(Graphics2D g, Drawing drawing, ChartScale scale) {
+        g.setColor(Look.gathering());
+        g.setStroke(dashes(1f, 7, 3, 2, 3));
+        for (GatheringRow row : drawing.gathering()) {
+            double y = scale.top(row.y());
+            g.draw(new Line2D.Double(0, y, scale.left(drawing.pleats()), y));
+        }
+    }
+
+    private static void paintCentre(Graphics2D g, Drawing drawing, ChartScale scale) {
+        g.setColor(Look.centre());
+        g.setStroke(dashes(1.2f, 4, 4));
+        double x = scale.left(drawing.pleats() / 2.0);
+        g.draw(new Line2D.Double(x, scale.top(drawing.top()), x, scale.top(drawing.rows())));
+    }
+
+    private static Stroke hairline() {
+        return new BasicStroke(1f);
+    }
+
+    private static Stroke dashes(float width, float... lengths) {
+        return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, lengths, 0);
+    }
+
+    /** Smooth edges, at the very place asked for. */
+    public static void smooth(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    }
+}

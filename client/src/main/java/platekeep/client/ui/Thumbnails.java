@@ -1,0 +1,89 @@
+package platekeep.client.ui;
+
+import java.awt.Dimension;
+import java.awt.image.BufferedImage;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import platekeep.model.draw.ChartScale;
+import platekeep.model.draw.Drawing;
+import platekeep.model.plate.Plate;
+
+/**
+ * Small pictures of the finished stitching on pleated cloth, kept in memory up to a bound; the ones not looked at for
+ * longest go first. Drawing one anew costs less than reading it from a file would. Safe for many threads.
+ */
+public final class Thumbnails {
+    /** Dots across a pleat at most, so that a narrow plate is not blown up. */
+    private static final double WIDEST_PLEAT = 7;
+
+    private static final double AIR = 0.07;
+
+    private final long mostDots;
+    private final Map<Key, BufferedImage> kept = new LinkedHashMap<>(64, 0.75f, true);
+    private long dots;
+
+    private record Key(String content, int width, int height, int cloth) {}
+
+    /**
+     * @param mostBytes how much memory pictures may take, four bytes a dot
+     */
+    public Thumbnails(long mostBytes) {
+        this.mostDots = mostBytes / 4;
+    }
+
+    /**
+     * The picture, if it is at hand.
+     *
+     * @param content the id of the plate's content, the same for the same bytes
+     */
+    public synchronized Optional<BufferedImage> ready(String content, Dimension size) {
+        return Optional.ofNullable(kept.get(key(content, size)));
+    }
+
+    /** The picture, drawn if it is not at hand. */
+    public BufferedImage of(String content, Plate plate, Dimension size) {
+        Optional<BufferedImage> ready = ready(content, size);
+        if (ready.isPresent()) {
+            return ready.get();
+        }
+        BufferedImage drawn = draw(plate, size);
+        keep(key(content, size), drawn);
+        return drawn;
+    }
+
+    private static Key key(String content, Dimension size) {
+        return new Key(content, size.width, size.height, Look.cloth());
+    }
+
+    private synchronized void keep(Key key, BufferedImage drawn) {
+        BufferedImage before = kept.put(key, drawn);
+        dots += dots(drawn) - (before == null ? 0 : dots(before));
+        var oldest = kept.entrySet().iterator();
+        while (dots > mostDots && kept.size() > 1) {
+            dots -= dots(oldest.next().getValue());
+            oldest.remove();
+        }
+    }
+
+    /** How many pictures are at hand. */
+    public synchronized int size() {
+        return kept.size();
+    }
+
+    private static long dots(BufferedImage image) {
+        return (long) image.getWidth() * image.getHeight();
+    }
+
+    /** Draws a plate into a picture of this size, in the middle, on cloth to every side. */
+    public static BufferedImage draw(Plate plate, Dimension size) {
+        Drawing drawing = Drawing.of(plate);
+        double air = Math.min(size.width, size.height) * AIR;
+        ChartScale fitting =
+                ChartScale.fitting(drawing.pleats(), drawing.height(), size.width - 2 * air, size.height - 2 * air);
+        ChartScale scale = fitting.pleat() > WIDEST_PLEAT ? ChartScale.exact(WIDEST_PLEAT) : fitting;
+        double x = (size.width - scale.left(drawing.pleats())) / 2;
+        double y = (size.height - scale.top(drawing.height())) / 2 - scale.top(drawing.top());
+        return new ClothRaster(scale, Look.cloth()).picture(drawing, size.width, size.height, x, y);
+    }
+}
