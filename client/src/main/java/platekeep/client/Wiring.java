@@ -1,0 +1,68 @@
+package platekeep.client;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import platekeep.client.draft.Drafts;
+import platekeep.client.gallery.GalleryScreen;
+import platekeep.client.library.Libraries;
+import platekeep.client.room.Screen;
+import platekeep.client.room.Workroom;
+import platekeep.client.settings.Settings;
+import platekeep.client.task.BackgroundTasks;
+import platekeep.client.ui.Theme;
+import platekeep.client.ui.Thumbnails;
+import platekeep.client.window.MainWindow;
+
+/** Puts the window together: everything is made here, once, and handed to those who need it. */
+final class Wiring {
+    private static final Logger LOG = Logger.getLogger(Wiring.class.getName());
+    private static final long PICTURE_BYTES = 96L << 20;
+
+    private final Libraries libraries;
+    private final Path dataFolder;
+
+    /**
+     * @param libraries makes and opens libraries
+     * @param dataFolder where settings and drafts lie
+     */
+    Wiring(Libraries libraries, Path dataFolder) {
+        this.libraries = libraries;
+        this.dataFolder = dataFolder;
+    }
+
+    /**
+     * Opens the window, soon, on the event thread.
+     *
+     * @param folders libraries to open; none: those that were open last
+     * @param theme the theme; empty: the one that was on last
+     * @param closed told when the window is gone
+     */
+    void openWindow(List<Path> folders, Optional<Theme> theme, Runnable closed) {
+        BackgroundTasks tasks = BackgroundTasks.forWindow(e -> LOG.log(Level.SEVERE, "unexpected", e));
+        tasks.onEventThread(() -> {
+            Settings settings = Settings.in(dataFolder.resolve("settings.properties"));
+            Theme put = theme.or(() -> settings.theme().flatMap(Theme::of)).orElse(Theme.LIGHT);
+            settings.theme(put.word());
+            put.putOn();
+            Workroom room = new Workroom(libraries, tasks, settings);
+            MainWindow window = new MainWindow(room, screens(room), put, () -> {
+                tasks.close();
+                closed.run();
+            });
+            room.frontIs(window);
+            window.open();
+            List<Path> wanted = folders.isEmpty() ? settings.libraries() : folders;
+            new ArrayList<>(wanted).forEach(folder -> room.open(folder, library -> {}));
+        });
+    }
+
+    private List<Screen> screens(Workroom room) {
+        Drafts drafts = new Drafts(dataFolder.resolve("drafts"));
+        Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
+        return List.of(new GalleryScreen(room, drafts, thumbnails));
+    }
+}

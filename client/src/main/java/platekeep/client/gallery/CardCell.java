@@ -1,0 +1,175 @@
+package platekeep.client.gallery;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.ListCellRenderer;
+import platekeep.client.ui.Look;
+import platekeep.client.ui.PlatePainter;
+import platekeep.client.ui.Sign;
+import platekeep.client.ui.Widgets;
+
+/** Paints one plate of the gallery: the picture, its marks, title and facts. */
+final class CardCell extends JComponent implements ListCellRenderer<Card> {
+    private static final long serialVersionUID = 1L;
+
+    private static final int GAP = 8;
+    private static final int TEXT_LINES = 3;
+    private static final int ARC = 10;
+
+    private final transient Pictures pictures;
+    private Dimension picture;
+    private transient Card card;
+    private boolean chosen;
+    private boolean focused;
+
+    CardCell(Pictures pictures, Dimension picture) {
+        this.pictures = pictures;
+        this.picture = picture;
+    }
+
+    void pictureSize(Dimension size) {
+        this.picture = size;
+    }
+
+    int pictureWidth() {
+        return picture.width;
+    }
+
+    /** How large a cell is around a picture. */
+    Dimension cellSize(FontMetrics metrics) {
+        return new Dimension(
+                picture.width + 2 * GAP + 8, picture.height + 3 * GAP + TEXT_LINES * metrics.getHeight() + 8);
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+            JList<? extends Card> list, Card value, int index, boolean isSelected, boolean cellHasFocus) {
+        this.card = value;
+        this.chosen = isSelected;
+        this.focused = cellHasFocus && list.isFocusOwner();
+        setFont(list.getFont());
+        return this;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        PlatePainter.smooth(g);
+        paintGround(g);
+        paintPicture(g);
+        paintMarks(g);
+        paintText(g);
+        g.dispose();
+    }
+
+    private void paintGround(Graphics2D g) {
+        RoundRectangle2D ground = new RoundRectangle2D.Double(4.5, 4.5, getWidth() - 9, getHeight() - 9, ARC, ARC);
+        g.setColor(chosen ? Look.chosen() : Look.card());
+        g.fill(ground);
+        g.setColor(chosen || focused ? Look.accent() : Look.edge());
+        g.setStroke(new java.awt.BasicStroke(focused ? 2f : 1f));
+        g.draw(ground);
+    }
+
+    private void paintPicture(Graphics2D g) {
+        int x = GAP + 4;
+        int y = GAP + 4;
+        double zoom = g.getTransform().getScaleX();
+        Dimension dots = new Dimension((int) Math.ceil(picture.width * zoom), (int) Math.ceil(picture.height * zoom));
+        Optional<BufferedImage> ready = pictures.of(card, dots);
+        if (ready.isPresent()) {
+            g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+            g.drawImage(ready.get(), x, y, picture.width, picture.height, null);
+        } else {
+            g.setColor(new Color(Look.cloth()));
+            g.fillRect(x, y, picture.width, picture.height);
+            if (card.plate().isEmpty()) {
+                Sign.TROUBLE
+                        .icon(48, Look.trouble())
+                        .paintIcon(this, g, x + picture.width / 2 - 24, y + picture.height / 2 - 24);
+            }
+        }
+    }
+
+    private void paintMarks(Graphics2D g) {
+        Font small = getFont().deriveFont(getFont().getSize2D() - 2f);
+        FontMetrics metrics = g.getFontMetrics(small);
+        g.setFont(small);
+        int right = GAP + 4 + picture.width - 6;
+        int y = GAP + 10;
+        for (Card.Mark mark : card.marks()) {
+            int width = metrics.stringWidth(mark.word()) + 14;
+            int height = metrics.getHeight() + 2;
+            Color ground = ground(mark);
+            g.setColor(ground);
+            g.fill(new RoundRectangle2D.Double(right - width, y, width, height, height, height));
+            g.setColor(Widgets.readableOn(ground));
+            g.drawString(mark.word(), right - width + 7, y + 1 + metrics.getAscent());
+            y += height + 4;
+        }
+    }
+
+    private static Color ground(Card.Mark mark) {
+        return switch (mark) {
+            case CLASH, DAMAGED -> Look.trouble();
+            case DRAFT -> Look.accent();
+            case UNSENT -> new Color(0x4A5A64);
+        };
+    }
+
+    private void paintText(Graphics2D g) {
+        Font bold = getFont().deriveFont(Font.BOLD);
+        FontMetrics metrics = g.getFontMetrics(getFont());
+        int x = GAP + 6;
+        int width = getWidth() - 2 * GAP - 12;
+        int y = 2 * GAP + 4 + picture.height + metrics.getAscent();
+        g.setFont(bold);
+        g.setColor(Look.ink());
+        g.drawString(cut(card.title(), g.getFontMetrics(bold), width), x, y);
+        g.setFont(getFont().deriveFont(getFont().getSize2D() - 1f));
+        FontMetrics small = g.getFontMetrics();
+        g.setColor(card.plate().isEmpty() ? Look.trouble() : Look.faintInk());
+        g.drawString(cut(card.facts(), small, width), x, y + metrics.getHeight());
+        g.drawString(cut(card.size(), small, width), x, y + 2 * metrics.getHeight() - 1);
+    }
+
+    /** The text, cut short with dots where it is too long. */
+    private static String cut(String text, FontMetrics metrics, int width) {
+        String line = text.lines().findFirst().orElse("");
+        if (metrics.stringWidth(line) <= width) {
+            return line;
+        }
+        int end = line.length();
+        while (end > 0 && metrics.stringWidth(line.substring(0, end) + "…") > width) {
+            end--;
+        }
+        return line.substring(0, end) + "…";
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public String getAccessibleName() {
+                    return card == null ? "" : card.title() + ", " + card.facts() + ", " + card.size();
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

@@ -1,0 +1,80 @@
+package platekeep.client.gallery;
+
+import java.util.List;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import javax.swing.JMenu;
+import platekeep.client.draft.Drafts;
+import platekeep.client.room.Place;
+import platekeep.client.room.Screen;
+import platekeep.client.room.Workroom;
+import platekeep.client.ui.Sign;
+import platekeep.client.ui.Thumbnails;
+import platekeep.client.ui.Widgets;
+
+/** The gallery as a screen of the window. */
+public final class GalleryScreen implements Screen {
+    private static final String SIZE = "gallery.size";
+    private static final int FIRST_SIZE = 224;
+
+    private final GalleryPanel panel;
+    private final GalleryPresenter presenter;
+
+    public GalleryScreen(Workroom room, Drafts drafts, Thumbnails thumbnails) {
+        int size = room.settings().number(SIZE).orElse(FIRST_SIZE);
+        this.panel = new GalleryPanel(room.tasks(), thumbnails, size, width -> {
+            room.settings().put(SIZE, Integer.toString(width));
+            room.remember();
+        });
+        this.presenter = new GalleryPresenter(room, drafts, panel);
+        panel.presenter(presenter);
+    }
+
+    @Override
+    public String word() {
+        return "Gallery";
+    }
+
+    @Override
+    public Icon icon() {
+        return Sign.GALLERY.icon(24);
+    }
+
+    @Override
+    public JComponent panel() {
+        return panel;
+    }
+
+    @Override
+    public boolean takes(Place place) {
+        return place instanceof Place.Gallery;
+    }
+
+    @Override
+    public void show(Place place) {
+        // there is one gallery
+    }
+
+    @Override
+    public void entered() {
+        panel.toCards();
+    }
+
+    @Override
+    public List<JMenu> menus() {
+        JMenu menu = new JMenu("Plates");
+        menu.setName("menu-plates");
+        menu.setMnemonic('P');
+        menu.add(Widgets.item("menu-find", "Find", "ctrl F", panel::toSearch));
+        menu.add(Widgets.item("menu-show-all", "Show all", "ctrl shift F", presenter::clear));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-open-plate", "Open", "ctrl O", panel::openChosen));
+        menu.add(Widgets.item("menu-new-plate", "New plate…", "ctrl N", presenter::begin));
+        menu.add(Widgets.item("menu-new-from", "New plate from this one", "ctrl shift N", panel::beginFromChosen));
+        menu.add(Widgets.item("menu-compare-two", "Compare the two chosen", "ctrl D", panel::compareChosen));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));
+        menu.add(Widgets.item("menu-bring-back", "Bring back a plate…", "ctrl shift B", presenter::bringBack));
+        return List.of(menu);
+    }
+}

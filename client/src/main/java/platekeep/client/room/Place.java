@@ -1,0 +1,34 @@
+package platekeep.client.room;
+
+import java.util.Optional;
+import platekeep.client.library.Library;
+
+/** Somewhere to go: a screen and what it is to show. */
+public sealed interface Place {
+
+    /** All plates of the open libraries. */
+    record Gallery() implements Place {}
+
+    /** One plate as it is now, with its draft where there is one. */
+    record OnePlate(Library library, String plateId) implements Place {}
+
+    /** Two versions, or two plates, side by side. */
+    record Compare(Side before, Side after) implements Place {}
+
+    /**
+     * What waits for a decision: a plate's open clashes, or with no plate named what came from the partner and was not
+     * brought in yet.
+     */
+    record Join(Library library, Optional<String> plateId) implements Place {}
+
+    /** The library's shared copy. */
+    record Partner(Library library) implements Place {}
+
+    /**
+     * One side of a comparison.
+     *
+     * @param versionId the version; empty: as it is now
+     * @param words what to call it, such as {@code 3 March 2026, by Isolde Marsh}
+     */
+    record Side(Library library, String plateId, Optional<String> versionId, String words) {}
+}

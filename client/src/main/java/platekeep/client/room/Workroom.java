@@ -1,0 +1,193 @@
+package platekeep.client.room;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import platekeep.client.library.Hand;
+import platekeep.client.library.Libraries;
+import platekeep.client.library.Library;
+import platekeep.client.library.LibraryException;
+import platekeep.client.settings.Settings;
+import platekeep.client.task.Progress;
+import platekeep.client.task.Tasks;
+
+/**
+ * What all screens share: the open libraries, the means to work in the background, the settings, and the way from one
+ * screen to another. All calls belong on the event thread; whatever takes time is done in the background and tells the
+ * listeners when it is over.
+ */
+public final class Workroom {
+    private static final Logger LOG = Logger.getLogger(Workroom.class.getName());
+
+    private final Libraries libraries;
+    private final Tasks tasks;
+    private final Settings settings;
+    private final List<Library> open = new ArrayList<>();
+    private final List<RoomListener> listeners = new ArrayList<>();
+    private Front front;
+
+    public Workroom(Libraries libraries, Tasks tasks, Settings settings) {
+        this.libraries = libraries;
+        this.tasks = tasks;
+        this.settings = settings;
+    }
+
+    /** Says which window the room is in; before anything else happens. */
+    public void frontIs(Front window) {
+        this.front = window;
+    }
+
+    public Front front() {
+        return front;
+    }
+
+    public Tasks tasks() {
+        return tasks;
+    }
+
+    public Settings settings() {
+        return settings;
+    }
+
+    public void listen(RoomListener listener) {
+        listeners.add(listener);
+    }
+
+    /** The open libraries, in the order in which they were opened. */
+    public List<Library> open() {
+        return List.copyOf(open);
+    }
+
+    /** Goes to a screen. */
+    public void go(Place place) {
+        front.show(place);
+    }
+
+    /** Opens the library in a folder, or in the nearest folder above it that is one. */
+    public void open(Path folder, Consumer<Library> then) {
+        work(progress -> libraries.open(folder), library -> took(library, then));
+    }
+
+    /** Makes a new library. */
+    public void create(Path folder, String name, Hand hand, Consumer<Library> then) {
+        settings.hand(hand.name(), hand.address());
+        work(progress -> libraries.create(folder, name, hand), library -> took(library, then));
+    }
+
+    /** Makes a first copy of a shared copy. */
+    public void copyFrom(Path sharedCopy, Path folder, Hand hand, Consumer<Library> then) {
+        settings.hand(hand.name(), hand.address());
+        work(progress -> libraries.copyFrom(sharedCopy, folder, hand), library -> took(library, then));
+    }
+
+    private void took(Library library, Consumer<Library> then) {
+        Optional<Library> there =
+                open.stream().filter(l -> l.folder().equals(library.folder())).findFirst();
+        if (there.isPresent()) {
+            library.close();
+            then.accept(there.get());
+            return;
+        }
+        open.add(library);
+        rememberLibraries();
+        listeners.forEach(RoomListener::librariesChanged);
+        then.accept(library);
+    }
+
+    /** Takes a library off the desk; nothing happens to its folder. */
+    public void close(Library library) {
+        open.remove(library);
+        rememberLibraries();
+        listeners.forEach(RoomListener::librariesChanged);
+        library.close();
+    }
+
+    private void rememberLibraries() {
+        settings.libraries(open.stream().map(Library::folder).toList());
+        remember();
+    }
+
+    /** Puts the settings on disk. */
+    public void remember() {
+        tasks.run(
+                progress -> {
+                    settings.write();
+                    return null;
+                },
+                outcome -> {});
+    }
+
+    /** Tells all screens that a library has something new. */
+    public void changed(Library library) {
+        listeners.forEach(listener -> listener.contentChanged(library));
+    }
+
+    /** Tells all screens that drafts came or went. */
+    public void draftsChanged() {
+        listeners.forEach(RoomListener::draftsChanged);
+    }
+
+    /** Does something in the background; what goes wrong is told in the window. */
+    public <T> Tasks.Running work(Tasks.Work<T> work, Consumer<T> done) {
+        return work(work, done, () -> {});
+    }
+
+    /** The same, where something has to be set right again after it went wrong or was cancelled. */
+    public <T> Tasks.Running work(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
+        return tasks.run(
+                work,
+                outcome -> outcome.fold(
+                        result -> {
+                            done.accept(result.value());
+                            return true;
+                        },
+                        failed -> {
+                            trouble(failed.why());
+                            otherwise.run();
+                            return false;
+                        },
+                        cancelled -> {
+                            otherwise.run();
+                            return false;
+                        }));
+    }
+
+    /** Tells what went wrong, in plain words. */
+    public void trouble(Exception why) {
+        if (why instanceof LibraryException) {
+            front.trouble(why.getMessage());
+        } else {
+            LOG.log(Level.SEVERE, "unexpected", why);
+            front.trouble("Something went wrong in Platekeep itself. What was saved is untouched; try again, and if it"
+                    + " happens again, look into the log.");
+        }
+    }
+
+    /**
+     * Does something that needs to know who she is: asks for name and address where the library does not know them yet,
+     * which happens once a library. When she would rather not say, nothing is done.
+     */
+    public void withHand(Library library, Runnable then) {
+        if (library.hand().isPresent()) {
+            then.run();
+            return;
+        }
+        Hand before =
+                new Hand(settings.handName().orElse(""), settings.handAddress().orElse(""));
+        front.askHand(library.name(), before)
+                .ifPresent(hand -> work(
+                        (Progress progress) -> {
+                            library.introduce(hand);
+                            return hand;
+                        },
+                        introduced -> {
+                            settings.hand(introduced.name(), introduced.address());
+                            remember();
+                            then.run();
+                        }));
+    }
+}

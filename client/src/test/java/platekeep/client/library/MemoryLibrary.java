@@ -1,0 +1,233 @@
+package platekeep.client.library;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import platekeep.client.task.Progress;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Series;
+import platekeep.model.text.PlateText;
+
+/** A library that keeps everything in memory, for tests of presenters: one line of versions, no partner. */
+public final class MemoryLibrary implements Library {
+    private static final ZonedDateTime FIRST = ZonedDateTime.of(2026, 3, 2, 9, 0, 0, 0, ZoneOffset.UTC);
+
+    private final Path folder;
+    private final String name;
+    private Optional<Hand> hand;
+    private final List<Version> versions = new ArrayList<>();
+    private final List<Map<String, Entry>> states = new ArrayList<>();
+    private final Map<String, List<String>> names = new LinkedHashMap<>();
+    private final Map<String, Series> series = new LinkedHashMap<>();
+    private final Map<String, Entry> damaged = new TreeMap<>();
+    private Optional<LibraryException> nextFailure = Optional.empty();
+
+    public MemoryLibrary(String name, Optional<Hand> hand) {
+        this.folder = Path.of("/libraries").resolve(name).toAbsolutePath();
+        this.name = name;
+        this.hand = hand;
+    }
+
+    /** Lets the next saving fail with a sentence. */
+    public void failNext(String sentence) {
+        nextFailure = Optional.of(new LibraryException(sentence));
+    }
+
+    /** Puts a file there that does not read as a plate. */
+    public void damage(Entry.Damaged entry) {
+        damaged.put(entry.path(), entry);
+    }
+
+    @Override
+    public Path folder() {
+        return folder;
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public Optional<Hand> hand() {
+        return hand;
+    }
+
+    @Override
+    public void introduce(Hand newHand) {
+        this.hand = Optional.of(newHand);
+    }
+
+    @Override
+    public Optional<Version> newest() {
+        return versions.isEmpty() ? Optional.empty() : Optional.of(versions.get(versions.size() - 1));
+    }
+
+    @Override
+    public List<Entry> list(Progress progress) {
+        Map<String, Entry> all = new TreeMap<>();
+        state(states.size() - 1).values().forEach(entry -> all.put(entry.path(), entry));
+        all.putAll(damaged);
+        return List.copyOf(all.values());
+    }
+
+    @Override
+    public List<Entry> listAt(String versionId, Progress progress) {
+        return List.copyOf(state(index(versionId)).values());
+    }
+
+    private Map<String, Entry> state(int at) {
+        return at < 0 ? Map.of() : states.get(at);
+    }
+
+    private int index(String versionId) {
+        for (int i = 0; i < versions.size(); i++) {
+            if (versions.get(i).id().equals(versionId)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    @Override
+    public List<Series> series() {
+        return List.copyOf(series.values());
+    }
+
+    @Override
+    public Optional<Entry> plate(String plateId) {
+        return Optional.ofNullable(state(states.size() - 1).get(plateId));
+    }
+
+    @Override
+    public Optional<Entry> plateAt(String plateId, String versionId) {
+        return Optional.ofNullable(state(index(versionId)).get(plateId));
+    }
+
+    @Override
+    public List<PlateVersion> history(String plateId) {
+        List<PlateVersion> history = new ArrayList<>();
+        for (int i = 0; i < states.size(); i++) {
+            Optional<Entry> now = Optional.ofNullable(states.get(i).get(plateId));
+            Optional<Entry> before = Optional.ofNullable(state(i - 1).get(plateId));
+            if (!now.equals(before)) {
+                String id = versions.get(i).id();
+                history.add(new PlateVersion(versions.get(i), now, names.getOrDefault(plateId + id, List.of())));
+            }
+        }
+        Collections.reverse(history);
+        return history;
+    }
+
+    @Override
+    public List<Version> versions(int most) {
+        List<Version> newestFirst = new ArrayList<>(versions);
+        Collections.reverse(newestFirst);
+        return newestFirst.subList(0, Math.min(most, newestFirst.size()));
+    }
+
+    @Override
+    public List<PlateVersion> putAway() {
+        List<PlateVersion> away = new ArrayList<>();
+        states.stream().flatMap(state -> state.keySet().stream()).distinct().forEach(id -> {
+            List<PlateVersion> history = history(id);
+            if (history.get(0).entry().isEmpty()) {
+                away.add(history.get(1));
+            }
+        });
+        return away;
+    }
+
+    @Override
+    public Version save(Saving saving) throws LibraryException {
+        if (nextFailure.isPresent()) {
+            LibraryException failure = nextFailure.get();
+            nextFailure = Optional.empty();
+            throw failure;
+        }
+        Map<String, Entry> state = new LinkedHashMap<>(state(states.size() - 1));
+        for (Change change : saving.changes()) {
+            if (change instanceof Change.PutPlate put) {
+                state.put(put.plate().id(), entry(put.plate()));
+            } else if (change instanceof Change.PutAway away) {
+                state.remove(away.plateId());
+            } else if (change instanceof Change.PutSeries put) {
+                series.put(put.series().id(), put.series());
+            }
+        }
+        if (state.equals(state(states.size() - 1)) && series.isEmpty()) {
+            throw new LibraryException("Nothing has changed.");
+        }
+        Hand by = saving.inNameOf().or(() -> hand).orElseThrow(() -> new LibraryException("Nobody was introduced."));
+        List<String> parents = newest().map(v -> List.of(v.id())).orElse(List.of());
+        Version version = new Version(
+                String.format("%040x", versions.size() + 1),
+                by,
+                hand.orElse(by),
+                FIRST.plusDays(versions.size()),
+                saving.reason(),
+                parents);
+        versions.add(version);
+        states.add(state);
+        return version;
+    }
+
+    private static Entry entry(Plate plate) {
+        String text = PlateText.write(plate);
+        String content = Integer.toHexString(text.hashCode()) + text.getBytes(StandardCharsets.UTF_8).length;
+        return new Entry.Good("plates/" + plate.id() + ".json", content, plate);
+    }
+
+    @Override
+    public void nameVersion(String plateId, String versionId, String newName) {
+        names.computeIfAbsent(plateId + versionId, key -> new ArrayList<>()).add(newName);
+    }
+
+    @Override
+    public List<HandEdit> handEdits() {
+        return List.of();
+    }
+
+    @Override
+    public Version takeIn(List<HandEdit> edits, String reason) throws LibraryException {
+        throw new LibraryException("Nothing was changed by hand.");
+    }
+
+    @Override
+    public Optional<Path> sharedCopy() {
+        return Optional.empty();
+    }
+
+    @Override
+    public void share(Path sharedFolder) throws LibraryException {
+        throw new LibraryException("This library has no partner.");
+    }
+
+    @Override
+    public Arrivals look(Progress progress) throws LibraryException {
+        throw new LibraryException("This library has no partner.");
+    }
+
+    @Override
+    public BroughtIn bringIn(Arrivals seen, List<Plate> settled, Progress progress) throws LibraryException {
+        throw new LibraryException("This library has no partner.");
+    }
+
+    @Override
+    public Sent send(Progress progress) throws LibraryException {
+        throw new LibraryException("This library has no partner.");
+    }
+
+    @Override
+    public void close() {
+        // there is nothing to close
+    }
+}
