@@ -84,11 +84,21 @@ public record Clash(What what, Value.Entries place, Value base, List<Side> sides
     }
 
     public Clash {
+        place = inOrder(what, place);
         sides = sides.stream().sorted(Side.ORDER).distinct().toList();
     }
 
     public Clash(What what, Value.Entries place, Value base, List<Side> sides) {
         this(what, place, base, sides, Unknown.NONE);
+    }
+
+    private static Value.Entries inOrder(What what, Value.Entries place) {
+        Map<String, Value> sorted = new LinkedHashMap<>();
+        for (String key : what.placeKeys()) {
+            Optional.ofNullable(place.entries().get(key)).ifPresent(value -> sorted.put(key, value));
+        }
+        place.entries().forEach(sorted::putIfAbsent);
+        return new Value.Entries(sorted);
     }
 
     /** The place's value under a key, if it has one. */

@@ -26,6 +26,11 @@ record Document<T>(
 
     private static final Pattern FORMAT = Pattern.compile("([a-z]+) ([1-9][0-9]{0,8})");
 
+    /** What {@code format} says in what this version writes. */
+    String format() {
+        return word + " " + VERSION;
+    }
+
     /** Reads a file; one of a newer format is refused for that alone. */
     Reading<T> read(String file, byte[] bytes) {
         return PlainText.decode(file, bytes)
@@ -82,7 +87,7 @@ record Document<T>(
     }
 
     private void checkFormat(Piece.Obj top, Problems problems) {
-        String expected = word + " " + VERSION;
+        String expected = format();
         Piece.Member member = top.members().get("format");
         if (member == null) {
             problems.found(

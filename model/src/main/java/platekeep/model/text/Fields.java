@@ -77,6 +77,11 @@ final class Fields {
         return required(key).map(p -> shapes.list(p, key)).orElse(List.of());
     }
 
+    /** A list of texts that must be there. */
+    List<String> texts(String key) {
+        return list(key).stream().map(p -> shapes.text(p, key)).toList();
+    }
+
     /** A text that may be left out; an empty one counts as left out. */
     Optional<String> maybeText(String key) {
         return maybe(key, shapes::text).filter(text -> !isEmptyText(key, text));

@@ -2,10 +2,8 @@ package platekeep.model.text;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -206,25 +204,6 @@ final class PartReader {
     static <T> List<T> each(List<Piece> pieces, Function<Piece, Optional<T>> reader) {
         List<T> out = new ArrayList<>();
         pieces.forEach(piece -> reader.apply(piece).ifPresent(out::add));
-        return out;
-    }
-
-    /** A set of texts: doubles are reported and left out, a wrong order is reported. */
-    List<String> set(List<Piece> pieces, String key, Function<Piece, String> reader) {
-        List<String> out = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        for (Piece piece : pieces) {
-            String text = reader.apply(piece);
-            if (seen.add(text)) {
-                out.add(text);
-            } else if (piece instanceof Piece.Str) {
-                shapes.problems()
-                        .found(
-                                Rule.DOUBLE,
-                                piece.at(),
-                                Say.quoted(text) + " stood twice in " + Say.quoted(key) + "; one is left out now.");
-            }
-        }
         return out;
     }
 

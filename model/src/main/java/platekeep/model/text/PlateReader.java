@@ -95,15 +95,15 @@ final class PlateReader {
                 .fromPlate(top.piece("from plate").flatMap(parts::fromPlate))
                 .state(top.maybeFitting("state", Rule.STATE_WORD, Words.STATE, Words.STATE_SAID)
                         .flatMap(State::of))
-                .designers(texts("designers"))
-                .notes(texts("notes"))
+                .designers(top.texts("designers"))
+                .notes(top.texts("notes"))
                 .cloth(parts.cloth(top))
                 .repeat(top.piece("repeat").flatMap(parts::repeat));
     }
 
     private Draft sets(Draft draft) {
-        List<String> uses = parts.set(top.maybeList("for"), "for", p -> shapes.text(p, "for"));
-        List<String> themes = parts.set(top.list("themes"), "themes", p -> shapes.text(p, "themes"));
+        List<String> uses = shapes.set(top.maybeList("for"), "for", p -> shapes.text(p, "for"));
+        List<String> themes = shapes.set(top.list("themes"), "themes", p -> shapes.text(p, "themes"));
         List<Age> ages = ages();
         ordered("for", uses, uses.stream().sorted(CodePoints.ORDER).toList());
         ordered("themes", themes, themes.stream().sorted(CodePoints.ORDER).toList());
@@ -111,12 +111,8 @@ final class PlateReader {
         return draft.uses(uses).themes(themes).ages(ages);
     }
 
-    private List<String> texts(String key) {
-        return top.list(key).stream().map(p -> shapes.text(p, key)).toList();
-    }
-
     private List<Age> ages() {
-        List<String> words = parts.set(
+        List<String> words = shapes.set(
                 top.list("ages"), "ages", p -> shapes.fitting(p, "ages", Rule.AGE_WORD, Words.AGE, Words.AGE_SAID));
         return words.stream().flatMap(word -> Age.of(word).stream()).toList();
     }
@@ -185,8 +181,6 @@ final class PlateReader {
     }
 
     private void ordered(String key, List<?> given, List<?> sorted) {
-        if (!given.equals(sorted)) {
-            problems.found(Rule.LIST_ORDER, top.at(key), Say.quoted(key) + " stood out of order; it is sorted now.");
-        }
+        shapes.inOrder(key, top.at(key), given, sorted);
     }
 }

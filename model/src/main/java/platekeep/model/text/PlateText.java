@@ -63,7 +63,7 @@ public final class PlateText {
 
     private static Value.Entries entries(Plate plate) {
         Value.Builder out = new Value.Builder()
-                .put("format", "plate " + Document.VERSION)
+                .put("format", DOCUMENT.format())
                 .put("id", plate.id())
                 .put("title", plate.title())
                 .putIf("number", plate.number(), Value::of)

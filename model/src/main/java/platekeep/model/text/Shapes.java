@@ -2,8 +2,12 @@ package platekeep.model.text;
 
 import java.math.BigDecimal;
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import platekeep.model.plate.Value;
 
@@ -116,6 +120,31 @@ final class Shapes {
     /** The fields of a piece that should be an object; of an empty one in its place when it is none. */
     Optional<Fields> fields(Piece piece, String key, List<String> known) {
         return object(piece, key).map(object -> new Fields(object, known, this));
+    }
+
+    /** A set of texts: doubles are reported and left out, the order stays as it is. */
+    List<String> set(List<Piece> pieces, String key, Function<Piece, String> reader) {
+        List<String> out = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (Piece piece : pieces) {
+            String text = reader.apply(piece);
+            if (seen.add(text)) {
+                out.add(text);
+            } else if (piece instanceof Piece.Str) {
+                problems.found(
+                        Rule.DOUBLE,
+                        piece.at(),
+                        Say.quoted(text) + " stood twice in " + Say.quoted(key) + "; one is left out now.");
+            }
+        }
+        return out;
+    }
+
+    /** Reports a list that was not sorted. */
+    void inOrder(String key, int at, List<?> given, List<?> sorted) {
+        if (!given.equals(sorted)) {
+            problems.found(Rule.LIST_ORDER, at, Say.quoted(key) + " stood out of order; it is sorted now.");
+        }
     }
 
     /** What is unknown, as it is but for the order of keys. */
