@@ -1,0 +1,257 @@
+package platekeep.model.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import platekeep.model.plate.Age;
+import platekeep.model.plate.Clash;
+import platekeep.model.plate.Colour;
+import platekeep.model.plate.Line;
+import platekeep.model.plate.Mark;
+import platekeep.model.plate.Notion;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Remark;
+import platekeep.model.plate.RowId;
+import platekeep.model.plate.Start;
+import platekeep.model.plate.State;
+import platekeep.model.plate.Value;
+
+/** The change of all that is not the picture itself, in words. */
+final class FactWords {
+    private final Plate before;
+    private final Plate after;
+    private final Renaming renaming;
+    private final List<Difference> out = new ArrayList<>();
+
+    FactWords(Plate before, Plate after, Renaming renaming) {
+        this.before = before;
+        this.after = after;
+        this.renaming = renaming;
+    }
+
+    List<Difference> differences() {
+        colours();
+        field("title", p -> Optional.of("“" + p.title() + "”"));
+        field("number", Plate::number);
+        field("state", p -> p.state().map(State::word));
+        field("kind of origin", p -> p.origin().kind());
+        field("origin", p -> p.origin().by());
+        field("place of the paper", p -> p.origin().place());
+        field("allowed use", p -> p.origin().use());
+        set("theme", before.themes(), after.themes());
+        set("age", words(before.ages()), words(after.ages()));
+        set("use", before.uses(), after.uses());
+        set("designer", before.designers(), after.designers());
+        set("note", quoted(before.notes()), quoted(after.notes()));
+        order("designers", Plate::designers);
+        order("notes", Plate::notes);
+        cloth();
+        field("repeat", p -> p.repeat().map(r -> "every " + r.every() + " pleats, " + r.times() + " times"));
+        field("plate it was started from", p -> p.fromPlate().map(f -> f.id()));
+        things("start", Plate::starts, this::startKey, this::startWords);
+        things("geometric line", Plate::lines, l -> l.on() + l.toRow() + l.from(), this::lineWords);
+        order(
+                "geometric lines",
+                p -> p.lines().stream().map(l -> l.on() + l.toRow() + l.from()).toList());
+        things("mark", Plate::marks, m -> m.stitch() + m.row() + m.pleat(), this::markWords);
+        things("notion", Plate::notions, n -> n.kind() + n.size(), FactWords::notionWords);
+        order("notions", p -> p.notions().stream().map(n -> n.kind() + n.size()).toList());
+        things("remark", Plate::remarks, r -> r.id().text(), FactWords::remarkWords);
+        things("open clash", Plate::clashes, c -> c.what() + c.place().text(), FactWords::clashWords);
+        unknown();
+        return out;
+    }
+
+    private void say(String words) {
+        out.add(new Difference(words));
+    }
+
+    // ---- colours
+
+    private void colours() {
+        renaming.renamed().forEach((from, to) -> say("key " + from + " renamed " + to));
+        renaming.merged().keySet().stream()
+                .sorted()
+                .forEach(key -> say("colour " + name(before, key) + " made one with "
+                        + name(before, renaming.merged().get(key))));
+        renaming.gone().stream().sorted().forEach(key -> say("colour " + name(before, key) + " removed"));
+        before.palette()
+                .entries()
+                .forEach((key, was) -> renaming.letter(key)
+                        .filter(letter -> renaming.letters().containsKey(key))
+                        .flatMap(after.palette()::get)
+                        .ifPresent(is -> colour(was, is)));
+        after.palette().entries().forEach((key, colour) -> {
+            if (!renaming.letters().containsValue(key)) {
+                say("colour " + colour.name() + " added (" + colour.srgb() + ")");
+            }
+        });
+    }
+
+    private static String name(Plate plate, char key) {
+        return plate.palette().get(key).map(Colour::name).orElse(String.valueOf(key));
+    }
+
+    private void colour(Colour was, Colour is) {
+        if (!was.name().equals(is.name())) {
+            say("colour " + was.name() + " now named " + is.name());
+        }
+        if (!was.srgb().equals(is.srgb())) {
+            say("colour " + is.name() + " now " + is.srgb());
+        }
+        if (was.strands() != is.strands()) {
+            say("colour " + is.name() + " now with " + is.strands() + (is.strands() == 1 ? " strand" : " strands"));
+        }
+        if (!was.floss().equals(is.floss())) {
+            say("floss of " + is.name() + " " + is.floss().map(f -> "now " + f).orElse("taken out"));
+        }
+        if (!was.unknown().equals(is.unknown())) {
+            say("colour " + is.name() + " changed in an entry that this version does not know");
+        }
+    }
+
+    // ---- fields, sets, lists
+
+    private void field(String name, Function<Plate, Optional<String>> get) {
+        Optional<String> was = get.apply(before);
+        Optional<String> is = get.apply(after);
+        if (was.equals(is)) {
+            return;
+        }
+        if (is.isEmpty()) {
+            say(name + " taken out (was " + was.orElse("") + ")");
+        } else {
+            say(name + " now " + is.get() + was.map(w -> " instead of " + w).orElse(""));
+        }
+    }
+
+    private static List<String> words(List<Age> ages) {
+        return ages.stream().map(Age::word).toList();
+    }
+
+    private static List<String> quoted(List<String> texts) {
+        return texts.stream().map(t -> "“" + t + "”").toList();
+    }
+
+    private void set(String name, List<String> was, List<String> is) {
+        List<String> added = new ArrayList<>(is);
+        was.forEach(added::remove);
+        List<String> removed = new ArrayList<>(was);
+        is.forEach(removed::remove);
+        added.forEach(t -> say(name + " " + t + " added"));
+        removed.forEach(t -> say(name + " " + t + " removed"));
+    }
+
+    private void order(String name, Function<Plate, List<String>> get) {
+        List<String> was = new ArrayList<>(get.apply(before));
+        List<String> is = new ArrayList<>(get.apply(after));
+        was.retainAll(get.apply(after));
+        is.retainAll(get.apply(before));
+        if (!was.equals(is) && was.size() == is.size()) {
+            say(name + " in another order");
+        }
+    }
+
+    private void cloth() {
+        field("gathering rows of the cloth", p -> p.cloth().gatheringRows().map(String::valueOf));
+        field("spacing of the gathering rows", p -> p.cloth().spacingMm().map(d -> d.toPlainString() + " mm"));
+        field("stacked rows to a space", p -> p.cloth().stackedRows().map(String::valueOf));
+        field("fullness", p -> p.cloth().fullness().map(d -> d.toPlainString() + " to 1"));
+        field(
+                "holding rows",
+                p -> Optional.of(String.join(", ", p.cloth().holding())).filter(h -> !h.isEmpty()));
+    }
+
+    private <T> void things(
+            String name, Function<Plate, List<T>> get, Function<T, String> key, Function<T, String> words) {
+        Map<String, T> was = byKey(get.apply(before), key);
+        Map<String, T> is = byKey(get.apply(after), key);
+        is.forEach((k, thing) -> {
+            T old = was.get(k);
+            if (old == null) {
+                say(name + " added: " + words.apply(thing));
+            } else if (!old.equals(thing)) {
+                say(name + " changed: " + words.apply(thing) + " instead of " + words.apply(old));
+            }
+        });
+        was.forEach((k, thing) -> {
+            if (!is.containsKey(k)) {
+                say(name + " removed: " + words.apply(thing));
+            }
+        });
+    }
+
+    private static <T> Map<String, T> byKey(List<T> list, Function<T, String> key) {
+        Map<String, T> out = new LinkedHashMap<>();
+        for (T thing : list) {
+            String k = key.apply(thing);
+            while (out.containsKey(k)) {
+                k += " again";
+            }
+            out.put(k, thing);
+        }
+        return out;
+    }
+
+    private String startKey(Start start) {
+        return start.row() + "|" + start.pleat();
+    }
+
+    private String row(RowId id) {
+        int i = after.indexOf(id);
+        if (i >= 0) {
+            return "row " + after.numberFromBottom(i);
+        }
+        int old = before.indexOf(id);
+        return old >= 0 ? "row " + before.numberFromBottom(old) + " as it was" : "a row that is not there";
+    }
+
+    private String startWords(Start start) {
+        return row(start.row()) + ", pleats " + start.pleat() + " and " + (start.pleat() + 1) + ", "
+                + start.cable().word() + " cable"
+                + start.on().map(on -> " on gathering row " + on).orElse("");
+    }
+
+    private String lineWords(Line line) {
+        return line.stitch() + " on gathering row " + line.on()
+                + line.toRow().map(to -> " to " + to).orElse("")
+                + ", pleats " + line.from() + " to " + line.to() + ", in "
+                + name(after.palette().has(line.colour()) ? after : before, line.colour());
+    }
+
+    private String markWords(Mark mark) {
+        return mark.stitch() + " in " + name(after.palette().has(mark.colour()) ? after : before, mark.colour())
+                + " at " + row(mark.row()) + ", pleat " + mark.pleat();
+    }
+
+    private static String notionWords(Notion notion) {
+        return notion.count() + " " + notion.kind()
+                + notion.size().map(s -> " of " + s).orElse("");
+    }
+
+    private static String remarkWords(Remark remark) {
+        return "“" + remark.text() + "” by " + remark.by() + (remark.done() ? " (done)" : "");
+    }
+
+    private static String clashWords(Clash clash) {
+        return switch (clash.what()) {
+            case FIELD -> clash.textAt("field").orElse("a field");
+            case COLOUR -> "colour of key " + clash.textAt("key").orElse("");
+            default -> clash.what().word();
+        };
+    }
+
+    private void unknown() {
+        Map<String, Value> was = before.unknown().entries();
+        Map<String, Value> is = after.unknown().entries();
+        boolean changed = !was.equals(is)
+                || !before.origin().unknown().equals(after.origin().unknown())
+                || !before.cloth().unknown().equals(after.cloth().unknown());
+        if (changed || out.isEmpty() && !before.equals(after) && before.rows().equals(after.rows())) {
+            say("something changed that this version does not know");
+        }
+    }
+}

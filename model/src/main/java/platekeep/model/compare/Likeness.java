@@ -1,0 +1,108 @@
+package platekeep.model.compare;
+
+import java.util.HashMap;
+import java.util.Map;
+import platekeep.model.plate.Row;
+
+/**
+ * How alike two rows are. Equal rows stand in one class; unlike rows share no colour at any place.
+ *
+ * <p>Scores are whole numbers so that two readings that are equally good are seen to be exactly so.
+ */
+final class Likeness {
+    static final int EQUAL = 1000;
+    static final int EQUAL_BLANK = 600;
+    /** A row wiped clean, or a blank one drawn on, is rather the same row than another one. */
+    static final int BLANK_TO_DRAWN = 20;
+    /** Rows less alike than this are two rows, not one that was edited. */
+    private static final int LEAST = 300;
+
+    private final Grid before;
+    private final Grid after;
+    private final int[] beforeClass;
+    private final int[] afterClass;
+    private final boolean[] blankClass;
+
+    Likeness(Grid before, Grid after) {
+        this.before = before;
+        this.after = after;
+        Map<String, Integer> classes = new HashMap<>();
+        beforeClass = classes(before, classes);
+        afterClass = classes(after, classes);
+        blankClass = new boolean[classes.size()];
+        classes.forEach((cells, id) -> blankClass[id] = cells.chars().allMatch(c -> c == Row.EMPTY));
+    }
+
+    private static int[] classes(Grid grid, Map<String, Integer> classes) {
+        int[] out = new int[grid.height()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = classes.computeIfAbsent(new String(grid.row(i)), k -> classes.size());
+        }
+        return out;
+    }
+
+    int beforeClass(int row) {
+        return beforeClass[row];
+    }
+
+    int afterClass(int row) {
+        return afterClass[row];
+    }
+
+    int classes() {
+        return blankClass.length;
+    }
+
+    boolean equal(int beforeRow, int afterRow) {
+        return beforeClass[beforeRow] == afterClass[afterRow];
+    }
+
+    boolean isBlank(int beforeRow) {
+        return blankClass[beforeClass[beforeRow]];
+    }
+
+    /** 0 for two different rows, up to {@link #EQUAL}. */
+    int score(int beforeRow, int afterRow) {
+        if (equal(beforeRow, afterRow)) {
+            return isBlank(beforeRow) ? EQUAL_BLANK : EQUAL;
+        }
+        if (isBlank(beforeRow) || blankClass[afterClass[afterRow]]) {
+            return BLANK_TO_DRAWN;
+        }
+        Overlap overlap = overlap(beforeRow, afterRow);
+        int score =
+                overlap.agreeing() == 0 ? 0 : (600 * overlap.agreeing() + 300 * overlap.both()) * 2 / overlap.either();
+        return score < LEAST ? 0 : score;
+    }
+
+    /** Whether two rows without a common colour at least cover the same places for the most part. */
+    boolean sameShape(int beforeRow, int afterRow) {
+        Overlap overlap = overlap(beforeRow, afterRow);
+        return overlap.both() * 4 >= overlap.either();
+    }
+
+    /**
+     * @param agreeing places with the same colour in both rows
+     * @param both places with any colour in both
+     * @param either places with a colour, of both rows added up
+     */
+    private record Overlap(int agreeing, int both, int either) {}
+
+    private Overlap overlap(int beforeRow, int afterRow) {
+        char[] a = before.row(beforeRow);
+        char[] b = after.row(afterRow);
+        int agreeing = 0;
+        int both = 0;
+        int either = 0;
+        for (int i = 0; i < a.length; i++) {
+            boolean inA = a[i] != Row.EMPTY;
+            boolean inB = b[i] != Row.EMPTY;
+            either += (inA ? 1 : 0) + (inB ? 1 : 0);
+            if (inA && inB) {
+                both++;
+                agreeing += a[i] == b[i] ? 1 : 0;
+            }
+        }
+        return new Overlap(agreeing, both, either);
+    }
+}

@@ -1,0 +1,250 @@
+package platekeep.model.compare;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import platekeep.model.plate.Row;
+
+/**
+ * What was moved or mirrored between two plates: the whole picture, or single figures of it. All indexes are those of
+ * the frame; rows of a motion are rows of the later plate.
+ *
+ * <p>A move is believed where it explains the later plate with far fewer leftovers than painting and erasing would.
+ */
+final class Motions {
+    /** A figure smaller than this must have arrived exactly, and alone. */
+    private static final int SMALL = 8;
+
+    private final Grid before;
+    private final Grid after;
+    private final RowPairing pairing;
+    private final Motion picture;
+    private final Map<Integer, Motion> figures = new HashMap<>();
+    private FigureLabels labels;
+    private FigureLabels afterLabels;
+    private int[] afterSizes;
+
+    private Motions(Grid before, Grid after, RowPairing pairing, Motion sideways) {
+        this.before = before;
+        this.after = after;
+        this.pairing = pairing;
+        this.picture = find(sideways);
+    }
+
+    /**
+     * @param before the earlier cells, renamed keys already followed
+     * @param sideways the motion that the rows seem to have made together
+     */
+    static Motions of(Grid before, Grid after, RowPairing pairing, Motion sideways) {
+        return new Motions(before, after, pairing, sideways);
+    }
+
+    /** The motion that everything made, figures of their own aside. */
+    Motion picture() {
+        return picture;
+    }
+
+    /** The motion of each figure that moved on its own, by its label. */
+    Map<Integer, Motion> figures() {
+        return figures;
+    }
+
+    private Motion find(Motion sideways) {
+        if (!sideways.isNone() && wholeMoved(sideways)) {
+            return sideways;
+        }
+        if (!cablesWentAndCame()) {
+            return Motion.NONE;
+        }
+        labels = FigureLabels.of(before);
+        afterLabels = FigureLabels.of(after);
+        afterSizes = afterLabels.sizes();
+        findFigures();
+        return allTogether();
+    }
+
+    private boolean wholeMoved(Motion motion) {
+        int stay = 0;
+        int go = 0;
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            if (row < 0) {
+                continue;
+            }
+            for (int k = 0; k < before.frame().width(); k++) {
+                char c = before.at(i, k);
+                stay += c != after.at(row, k) ? 1 : 0;
+                go += c != Row.EMPTY && c != after.at(row, motion.position(k)) ? 1 : 0;
+            }
+        }
+        return go * 3 < stay;
+    }
+
+    /** Where cables only went, or only came, or only changed colour, nothing moved. */
+    private boolean cablesWentAndCame() {
+        boolean went = false;
+        boolean came = false;
+        for (int i = 0; i < before.height() && !(went && came); i++) {
+            int row = pairing.after(i);
+            if (row < 0 || before.row(i) == after.row(row)) {
+                continue;
+            }
+            for (int k = 0; k < before.frame().width(); k++) {
+                boolean was = before.at(i, k) != Row.EMPTY;
+                boolean is = after.at(row, k) != Row.EMPTY;
+                went |= was && !is;
+                came |= !was && is;
+            }
+        }
+        return went && came;
+    }
+
+    private void findFigures() {
+        Runs runs = new Runs();
+        for (int j = 0; j < after.height(); j++) {
+            int row = j;
+            if (changed(j)) {
+                Runs.forEach(after.row(j), (s, e) -> runs.add(new String(after.row(row), s, e - s), row, s));
+            }
+        }
+        Map<Integer, Figure> touched = figuresTouched();
+        for (Map.Entry<Integer, Figure> entry : touched.entrySet()) {
+            Figure figure = entry.getValue();
+            runs.clearVotes();
+            figure.vote(runs);
+            Motion best = Motion.NONE;
+            int least = Integer.MAX_VALUE;
+            for (Motion motion : runs.best()) {
+                int cost = figure.costOf(motion);
+                if (cost < least) {
+                    least = cost;
+                    best = motion;
+                }
+            }
+            if (!best.isNone()) {
+                figures.put(entry.getKey(), best);
+            }
+        }
+    }
+
+    private boolean changed(int afterRow) {
+        int i = pairing.before(afterRow);
+        return i < 0 || !Arrays.equals(before.row(i), after.row(afterRow));
+    }
+
+    private Map<Integer, Figure> figuresTouched() {
+        Map<Integer, Figure> all = new HashMap<>();
+        for (int i = 0; i < before.height(); i++) {
+            int row = i;
+            Runs.forEach(
+                    before.row(i),
+                    (s, e) ->
+                            all.computeIfAbsent(labels.at(row, s), Figure::new).add(row, s, e));
+        }
+        all.values().removeIf(figure -> figure.changedCells() == 0);
+        return all;
+    }
+
+    /** If every figure that is still there made one motion, the picture made it. */
+    private Motion allTogether() {
+        Motion common = figures.values().stream().findFirst().orElse(Motion.NONE);
+        if (common.isNone() || figures.values().stream().anyMatch(m -> !m.equals(common))) {
+            return Motion.NONE;
+        }
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            for (int k = 0; row >= 0 && k < before.frame().width(); k++) {
+                int figure = labels.at(i, k);
+                if (figure >= 0 && !figures.containsKey(figure) && after.at(row, k) == before.at(i, k)) {
+                    return Motion.NONE;
+                }
+            }
+        }
+        figures.clear();
+        return common;
+    }
+
+    /** One figure of the earlier plate by its stretches. */
+    private final class Figure {
+        private final int label;
+        private final List<int[]> stretches = new ArrayList<>();
+        private int size;
+
+        Figure(int label) {
+            this.label = label;
+        }
+
+        void add(int row, int start, int end) {
+            stretches.add(new int[] {row, start, end});
+            size += end - start;
+        }
+
+        int changedCells() {
+            int changed = 0;
+            for (int[] s : stretches) {
+                int row = pairing.after(s[0]);
+                for (int k = s[1]; k < s[2]; k++) {
+                    changed += row >= 0 && before.at(s[0], k) != after.at(row, k) ? 1 : 0;
+                }
+            }
+            return changed;
+        }
+
+        void vote(Runs runs) {
+            for (int[] s : stretches) {
+                int row = pairing.after(s[0]);
+                if (row >= 0) {
+                    runs.vote(new String(before.row(s[0]), s[1], s[2] - s[1]), row, s[1]);
+                }
+            }
+        }
+
+        /** What the motion leaves unexplained; the greatest number where it is not to be believed. */
+        int costOf(Motion motion) {
+            if (motion.isNone() || size < 2) {
+                return Integer.MAX_VALUE;
+            }
+            int missed = 0;
+            int leftBehind = 0;
+            int painted = 0;
+            for (int[] s : stretches) {
+                int row = pairing.after(s[0]);
+                if (row < 0) {
+                    continue;
+                }
+                for (int k = s[1]; k < s[2]; k++) {
+                    char c = before.at(s[0], k);
+                    int toRow = motion.row(row);
+                    int to = motion.position(k);
+                    missed += after.at(toRow, to) != c ? 1 : 0;
+                    leftBehind += after.at(row, k) == c && !isImage(motion, row, k, c) ? 1 : 0;
+                    painted += after.at(toRow, to) == c && beforeAt(toRow, to) != c ? 1 : 0;
+                }
+            }
+            int cost = missed + leftBehind;
+            boolean arrived = size < SMALL ? missed == 0 && arrivedAlone(motion) : missed * 4 <= size;
+            return arrived && cost * 3 < changedCells() + painted ? cost : Integer.MAX_VALUE;
+        }
+
+        private boolean isImage(Motion motion, int row, int k, char c) {
+            Motion back = motion.inverse();
+            int fromRow = back.row(row);
+            int i = fromRow >= 0 && fromRow < after.height() ? pairing.before(fromRow) : -1;
+            return i >= 0 && before.at(i, back.position(k)) == c && labels.at(i, back.position(k)) == label;
+        }
+
+        private boolean arrivedAlone(Motion motion) {
+            int[] first = stretches.get(0);
+            int row = pairing.after(first[0]);
+            int arrived = row < 0 ? -1 : afterLabels.at(motion.row(row), motion.position(first[1]));
+            return arrived >= 0 && afterSizes[arrived] == size;
+        }
+    }
+
+    private char beforeAt(int afterRow, int index) {
+        int i = afterRow >= 0 && afterRow < after.height() ? pairing.before(afterRow) : -1;
+        return i < 0 ? Row.EMPTY : before.at(i, index);
+    }
+}

@@ -1,0 +1,72 @@
+package platekeep.model.compare;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import platekeep.model.plate.Row;
+
+/**
+ * Whether the whole picture was moved sideways or mirrored left to right, told from the rows' own shapes before any row
+ * is paired, and whether its rows were turned upside down.
+ */
+final class PictureMotion {
+
+    private PictureMotion() {}
+
+    /** What a row shows without the empty cells at its ends. */
+    private record Trimmed(String cells, int start, int end) {
+        static Trimmed of(char[] row) {
+            int start = 0;
+            while (start < row.length && row[start] == Row.EMPTY) {
+                start++;
+            }
+            int end = row.length;
+            while (end > start && row[end - 1] == Row.EMPTY) {
+                end--;
+            }
+            return new Trimmed(new String(row, start, end - start), start, end);
+        }
+    }
+
+    /** The sideways motion that most rows agree on; {@link Motion#NONE} when none is clear. Indexes of the frame. */
+    static Motion sideways(Grid before, Grid after) {
+        Map<String, int[]> rows = new HashMap<>();
+        Map<Motion, Integer> votes = new HashMap<>();
+        for (int j = 0; j < after.height(); j++) {
+            Trimmed t = Trimmed.of(after.row(j));
+            if (!t.cells().isEmpty()) {
+                remember(rows, t);
+            }
+        }
+        int total = 0;
+        for (int i = 0; i < before.height(); i++) {
+            Trimmed t = Trimmed.of(before.row(i));
+            total += t.cells().length();
+            vote(votes, rows.get(t.cells()), t, 1);
+            vote(votes, rows.get(new StringBuilder(t.cells()).reverse().toString()), t, -1);
+        }
+        Motion best = votes.keySet().stream()
+                .min(Comparator.comparing((Motion m) -> -votes.get(m)).thenComparing(Runs.PLAINEST))
+                .orElse(Motion.NONE);
+        int stay = votes.getOrDefault(Motion.NONE, 0);
+        int go = votes.getOrDefault(best, 0);
+        return go > 2 * stay && 2 * go >= total ? best : Motion.NONE;
+    }
+
+    private static void remember(Map<String, int[]> rows, Trimmed t) {
+        int[] known = rows.get(t.cells());
+        if (known == null) {
+            rows.put(t.cells(), new int[] {t.start(), 1});
+        } else if (known[0] != t.start()) {
+            known[1] = 0;
+        }
+    }
+
+    /** A row votes where all its equals lie at one place; otherwise it says nothing. */
+    private static void vote(Map<Motion, Integer> votes, int[] place, Trimmed t, int sign) {
+        if (place != null && place[1] == 1 && !t.cells().isEmpty()) {
+            int shift = sign > 0 ? place[0] - t.start() : place[0] + t.end() - 1;
+            votes.merge(new Motion(1, 0, sign, shift), t.cells().length(), Integer::sum);
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package platekeep.model.compare;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Row;
+
+/**
+ * What somebody did to the chart of a plate, read from how it was and how it is: which row is which, which key became
+ * which, what was moved or mirrored. What is left, cable by cable, follows from these.
+ *
+ * @param turnedOver whether the rows stand in the opposite order, each taking its id along
+ * @param pairing which row is which; row indexes of {@code after} are those of the later plate as it is
+ * @param picture the motion of the whole picture in the frame, by cells (a move by rows that takes the ids along is in
+ *     the pairing)
+ * @param figures the motions of single figures by their label ({@link FigureLabels} of the earlier cells)
+ * @param renaming what became of the keys
+ */
+public record PlateEdit(
+        boolean turnedOver, RowPairing pairing, Motion picture, Map<Integer, Motion> figures, Renaming renaming) {
+
+    /** Reads the edit between two plates whose cells lie in one frame. */
+    public static PlateEdit of(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
+        Grid followed = follow(beforeCells, Renaming.fromEntries(before.palette(), after.palette()));
+        Motion sideways = PictureMotion.sideways(followed, afterCells);
+        Grid moved = followed.movedSideways(sideways);
+        RowPairing pairing = RowPairing.of(before, after, moved, afterCells);
+        boolean turned = pairing.isTurnedOver();
+        if (!turned && pairing.pairedEqual(moved, afterCells) * 2 < drawn(moved)) {
+            RowPairing other = RowPairing.of(turnedOver(before), after, moved.turnedOver(), afterCells)
+                    .turnedOver();
+            if (other.isTurnedOver()
+                    && other.pairedEqual(moved, afterCells) > 2 * pairing.pairedEqual(moved, afterCells)) {
+                pairing = other;
+                turned = true;
+            }
+        }
+        Motions motions = Motions.of(followed, afterCells, pairing, sideways);
+        Renaming renaming =
+                Renaming.of(before.palette(), after.palette(), counts(beforeCells, afterCells, pairing, motions));
+        return new PlateEdit(turned, pairing, motions.picture(), Map.copyOf(motions.figures()), renaming);
+    }
+
+    private static Plate turnedOver(Plate plate) {
+        List<Row> rows = new ArrayList<>(plate.rows());
+        Collections.reverse(rows);
+        return plate.edit().rows(rows).build();
+    }
+
+    private static int drawn(Grid grid) {
+        return (int) IntStream.range(0, grid.height())
+                .filter(i -> !Grid.isBlank(grid.row(i)))
+                .count();
+    }
+
+    private static Grid follow(Grid cells, Map<Character, Character> letters) {
+        if (letters.isEmpty()) {
+            return cells;
+        }
+        char[] table = new char[128];
+        for (char c = 0; c < table.length; c++) {
+            table[c] = letters.getOrDefault(c, c);
+        }
+        return cells.mapped(table);
+    }
+
+    private static Renaming.Counts counts(Grid before, Grid after, RowPairing pairing, Motions motions) {
+        Renaming.Counts counts = new Renaming.Counts();
+        FigureLabels labels = motions.figures().isEmpty() ? null : FigureLabels.of(before);
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            for (int k = 0; row >= 0 && k < before.frame().width(); k++) {
+                char c = before.at(i, k);
+                if (c != Row.EMPTY) {
+                    Motion motion = labels == null
+                            ? motions.picture()
+                            : motions.figures().getOrDefault(labels.at(i, k), motions.picture());
+                    counts.add(c, after.at(motion.row(row), motion.position(k)));
+                }
+            }
+        }
+        return counts;
+    }
+
+    /** The motion of a figure, or of the picture where it made none of its own. */
+    public Motion motionOf(int figure) {
+        return figures.getOrDefault(figure, picture);
+    }
+
+    /** Whether anything moved by cells. */
+    public boolean moves() {
+        return !picture.isNone() || !figures.isEmpty();
+    }
+}

@@ -1,0 +1,187 @@
+package platekeep.model.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import platekeep.model.plate.Colour;
+import platekeep.model.plate.Palette;
+
+/**
+ * What became of each key of the earlier palette: it kept its letter, got another one, was made one with another colour,
+ * or went.
+ *
+ * @param letters earlier key to later letter, for the keys that are still there as a colour of their own
+ * @param merged earlier key to the earlier key that it was made one with
+ * @param gone earlier keys that went without a follower
+ */
+public record Renaming(Map<Character, Character> letters, Map<Character, Character> merged, Set<Character> gone) {
+
+    public Renaming {
+        letters = Map.copyOf(letters);
+        merged = Map.copyOf(merged);
+        gone = Set.copyOf(gone);
+    }
+
+    /** The later letter of an earlier key, through being made one too; empty where it went. */
+    public Optional<Character> letter(char key) {
+        char kept = merged.getOrDefault(key, key);
+        return Optional.ofNullable(letters.get(kept));
+    }
+
+    /** Earlier keys that have another letter now. */
+    public Map<Character, Character> renamed() {
+        Map<Character, Character> out = new LinkedHashMap<>();
+        letters.keySet().stream()
+                .sorted()
+                .filter(k -> letters.get(k) != k.charValue())
+                .forEach(k -> out.put(k, letters.get(k)));
+        return out;
+    }
+
+    /** What can be told from the palettes alone: keys that are gone while their very entry stands under a new letter. */
+    static Map<Character, Character> fromEntries(Palette before, Palette after) {
+        Map<Character, Character> out = new HashMap<>();
+        Set<Character> taken = new LinkedHashSet<>();
+        before.entries().forEach((key, colour) -> {
+            if (!after.has(key)) {
+                after.entries().entrySet().stream()
+                        .filter(e -> !before.has(e.getKey()) && e.getValue().equals(colour))
+                        .map(Map.Entry::getKey)
+                        .filter(taken::add)
+                        .findFirst()
+                        .ifPresent(q -> out.put(key, q));
+            }
+        });
+        return out;
+    }
+
+    /**
+     * Tells what became of each key.
+     *
+     * @param counts how many cables of each earlier key have each later letter now, moves undone
+     */
+    static Renaming of(Palette before, Palette after, Counts counts) {
+        return new Finder(before, after, counts).find();
+    }
+
+    /** How many cables changed from one letter to another; letters are below 128. */
+    static final class Counts {
+        private final int[] counts = new int[128 * 128];
+
+        void add(char from, char to) {
+            counts[from << 7 | to]++;
+        }
+
+        int get(char from, char to) {
+            return counts[from << 7 | to];
+        }
+
+        /** All cables that had this key and still are cables. */
+        int kept(char from, Set<Character> letters) {
+            return letters.stream().mapToInt(c -> get(from, c)).sum();
+        }
+    }
+
+    private static final class Finder {
+        private final SortedMap<Character, Colour> before;
+        private final SortedMap<Character, Colour> after;
+        private final Counts counts;
+        private final Map<Character, Character> letters = new HashMap<>();
+        private final Map<Character, Character> merged = new HashMap<>();
+        private final Set<Character> gone = new LinkedHashSet<>();
+
+        Finder(Palette before, Palette after, Counts counts) {
+            this.before = before.entries();
+            this.after = after.entries();
+            this.counts = counts;
+        }
+
+        Renaming find() {
+            before.forEach((key, colour) -> {
+                if (after.containsKey(key) && (after.get(key).equals(colour) || !movedAway(key))) {
+                    letters.put(key, key);
+                }
+            });
+            for (char key : before.keySet()) {
+                if (!letters.containsKey(key)) {
+                    newLetter(key).ifPresent(q -> letters.put(key, q));
+                }
+            }
+            before.keySet().stream().filter(k -> !letters.containsKey(k)).forEach(this::mergedOrGone);
+            return new Renaming(letters, merged, gone);
+        }
+
+        /** The entry stands under another letter now, and the cables went there rather than stay. */
+        private boolean movedAway(char key) {
+            return follower(key).filter(q -> cablesFollowed(key, q)).isPresent();
+        }
+
+        private boolean cablesFollowed(char key, char q) {
+            int with = counts.get(key, q);
+            int stayed = counts.get(key, key);
+            if (with + stayed == 0 && before.containsKey(q)) {
+                with = counts.get(q, key);
+                stayed = counts.get(q, q);
+            }
+            return with > stayed;
+        }
+
+        /** The letter under which the key's own entry stands now, if it is not its own any more. */
+        private Optional<Character> follower(char key) {
+            Colour colour = before.get(key);
+            if (colour.equals(after.get(key))) {
+                return Optional.empty();
+            }
+            List<Character> candidates = new ArrayList<>();
+            after.forEach((q, c) -> {
+                if (c.equals(colour) && q != key && !colour.equals(before.get(q))) {
+                    candidates.add(q);
+                }
+            });
+            return candidates.stream().max((x, y) -> Integer.compare(counts.get(key, x), counts.get(key, y)));
+        }
+
+        /** For a key whose letter is gone or stands for another colour now. */
+        private Optional<Character> newLetter(char key) {
+            Set<Character> taken = Set.copyOf(letters.values());
+            Optional<Character> byEntry = follower(key).filter(q -> !taken.contains(q));
+            if (byEntry.isPresent()) {
+                return byEntry;
+            }
+            int kept = counts.kept(key, after.keySet());
+            return after.keySet().stream()
+                    .filter(q -> !before.containsKey(q) && !taken.contains(q))
+                    .filter(q -> kept > 0 && counts.get(key, q) * 5 >= kept * 4)
+                    .filter(q -> cameOnlyFrom(key, q))
+                    .findFirst();
+        }
+
+        /** A renamed and recoloured key: hardly a cable of another colour took the new letter. */
+        private boolean cameOnlyFrom(char key, char q) {
+            int others = before.keySet().stream()
+                    .filter(k -> k != key)
+                    .mapToInt(k -> counts.get(k, q))
+                    .sum();
+            return others * 5 <= counts.get(key, q);
+        }
+
+        private void mergedOrGone(char key) {
+            int kept = counts.kept(key, after.keySet());
+            Optional<Character> into = before.keySet().stream()
+                    .filter(letters::containsKey)
+                    .filter(k -> kept > 0 && counts.get(key, letters.get(k)) * 5 >= kept * 4)
+                    .findFirst();
+            if (into.isPresent()) {
+                merged.put(key, into.get());
+            } else {
+                gone.add(key);
+            }
+        }
+    }
+}

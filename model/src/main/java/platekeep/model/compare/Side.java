@@ -1,0 +1,7 @@
+package platekeep.model.compare;
+
+/** One of the two plates that are compared. */
+public enum Side {
+    BEFORE,
+    AFTER
+}

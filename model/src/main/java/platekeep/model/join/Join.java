@@ -1,0 +1,64 @@
+package platekeep.model.join;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import platekeep.model.compare.Comparison;
+import platekeep.model.compare.Difference;
+import platekeep.model.plate.Draft;
+import platekeep.model.plate.Plate;
+
+/**
+ * Joins two people's edits of one plate.
+ *
+ * <p>The laws: {@code join(o, a, o)} is a, {@code join(o, o, b)} is b, {@code join(o, a, a)} is a; sides exchanged give
+ * the same plate; each cable's colour in the result comes from one of the three plates. Everything that can be settled is
+ * settled; what cannot is a clash in the result and what stood before stands there.
+ */
+public final class Join {
+
+    private Join() {}
+
+    /**
+     * Joins two plates that were one.
+     *
+     * @param base what both started from; empty: nothing, so that both plates are wholly new
+     * @param mine one edit
+     * @param theirs the other edit
+     * @param hands who made them
+     * @throws JoinTrouble when the two are different plates, or together more than a plate can hold
+     */
+    public static Joined of(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
+        if (!mine.id().equals(theirs.id())
+                || base.isPresent() && !base.get().id().equals(mine.id())) {
+            throw new JoinTrouble("These are different plates (their ids differ), so there is nothing to join;"
+                    + " give versions of one plate.");
+        }
+        Plate before = base.orElseGet(() -> new Draft(mine.id(), "").build());
+        return new Joined(plate(before, mine, theirs, hands), settled(base, mine, theirs));
+    }
+
+    private static Plate plate(Plate base, Plate mine, Plate theirs, Hands hands) {
+        if (mine.equals(theirs) || theirs.equals(base)) {
+            return mine;
+        }
+        return mine.equals(base) ? theirs : new PlateJoin(base, mine, theirs, hands).joined();
+    }
+
+    private static List<Settled> settled(Optional<Plate> base, Plate mine, Plate theirs) {
+        if (base.isEmpty()) {
+            return List.of();
+        }
+        Map<String, Settled> out = new LinkedHashMap<>();
+        for (Difference d : Comparison.of(base.get(), mine).differences()) {
+            out.put(d.words(), new Settled(d.words(), Settled.By.MINE, d.places()));
+        }
+        for (Difference d : Comparison.of(base.get(), theirs).differences()) {
+            Settled.By by = out.containsKey(d.words()) ? Settled.By.BOTH : Settled.By.THEIRS;
+            out.put(d.words(), new Settled(d.words(), by, d.places()));
+        }
+        return new ArrayList<>(out.values());
+    }
+}

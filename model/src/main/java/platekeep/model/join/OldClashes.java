@@ -1,0 +1,407 @@
+package platekeep.model.join;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import platekeep.model.compare.Grid;
+import platekeep.model.plate.Clash;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Pleats;
+import platekeep.model.plate.Row;
+import platekeep.model.plate.RowId;
+import platekeep.model.plate.Value;
+
+/**
+ * Clashes that were open before the join. One that a side settled is settled; one that is still open stays; one that is
+ * met again in the same place becomes one clash with it, with the earliest base and all distinct sides.
+ */
+final class OldClashes {
+    private final Plate base;
+    private final Side[] sides;
+    private final Colours colours;
+    private final CellJoin cells;
+    private final Placing placing;
+    private final RowJoin rows;
+    private final List<Optional<RowId>> ids;
+    private final Grid grid;
+    private final Pleats pleats;
+    private final ClashList clashes;
+
+    OldClashes(
+            Plate base,
+            Side[] sides,
+            Colours colours,
+            CellJoin cells,
+            Placing placing,
+            RowJoin rows,
+            List<Optional<RowId>> ids,
+            Grid grid,
+            Pleats pleats,
+            ClashList clashes) {
+        this.base = base;
+        this.sides = sides;
+        this.colours = colours;
+        this.cells = cells;
+        this.placing = placing;
+        this.rows = rows;
+        this.ids = ids;
+        this.grid = grid;
+        this.pleats = pleats;
+        this.clashes = clashes;
+    }
+
+    private Plate plate(int s) {
+        return s < 0 ? base : sides[s].plate();
+    }
+
+    /** Settles what was open, and declares what both sides changed in cables. */
+    void join() {
+        joinCables();
+        joinOthers();
+    }
+
+    // ---- cables
+
+    /**
+     * A stretch of a row of the joined plate that clashes or clashed.
+     *
+     * @param from index of the frame, included
+     * @param to index of the frame, excluded
+     * @param owner -1 a clash of the earlier plate, 0 and 1 of a side, 2 a new one
+     */
+    private record Stretch(int from, int to, int owner, Optional<Clash> clash) {}
+
+    private void joinCables() {
+        TreeMap<Integer, List<Stretch>> byRow = new TreeMap<>();
+        cells.torn().forEach((row, torn) -> newStretches(torn, byRow.computeIfAbsent(row, r -> new ArrayList<>())));
+        for (int s = -1; s < 2; s++) {
+            for (Clash clash : plate(s).clashes()) {
+                if (clash.what() == Clash.What.CABLES) {
+                    oldStretch(s, clash, byRow);
+                }
+            }
+        }
+        byRow.forEach(this::joinRow);
+    }
+
+    private static void newStretches(TreeMap<Integer, CellJoin.TornCell> torn, List<Stretch> out) {
+        int from = -1;
+        int last = -2;
+        for (int k : torn.keySet()) {
+            if (k != last + 1) {
+                if (from >= 0) {
+                    out.add(new Stretch(from, last + 1, 2, Optional.empty()));
+                }
+                from = k;
+            }
+            last = k;
+        }
+        if (from >= 0) {
+            out.add(new Stretch(from, last + 1, 2, Optional.empty()));
+        }
+    }
+
+    private void oldStretch(int s, Clash clash, TreeMap<Integer, List<Stretch>> byRow) {
+        Optional<Placing.Spot> spot = row(s, clash, clash.numberAt("from").orElse(0));
+        Optional<Integer> row = spot.flatMap(placing::resultRow);
+        if (row.isEmpty()) {
+            return;
+        }
+        int from = grid.frame().index(placing.position(spot.get()));
+        int length = clash.numberAt("to").orElse(0) - clash.numberAt("from").orElse(0) + 1;
+        Clash now = clash;
+        if (isMirrored(s, clash, spot.get())) {
+            from -= length - 1;
+            now = turned(clash);
+        }
+        byRow.computeIfAbsent(row.get(), r -> new ArrayList<>())
+                .add(new Stretch(from, from + length, s, Optional.of(relettered(s, now))));
+    }
+
+    private boolean isMirrored(int s, Clash clash, Placing.Spot from) {
+        int a = clash.numberAt("from").orElse(0);
+        int b = clash.numberAt("to").orElse(0);
+        Optional<Placing.Spot> to = row(s, clash, b);
+        return b > a && to.isPresent() && placing.position(to.get()) < placing.position(from);
+    }
+
+    private static Clash turned(Clash clash) {
+        return mapped(clash, text -> new StringBuilder(text).reverse().toString());
+    }
+
+    private static Clash mapped(Clash clash, UnaryOperator<String> change) {
+        List<Clash.Side> sides = clash.sides().stream()
+                .map(side -> new Clash.Side(onText(side.value(), change), side.by(), side.unknown()))
+                .toList();
+        return new Clash(clash.what(), clash.place(), onText(clash.base(), change), sides, clash.unknown());
+    }
+
+    private static Value onText(Value value, UnaryOperator<String> change) {
+        return value instanceof Value.Text t ? Value.of(change.apply(t.string())) : value;
+    }
+
+    private Optional<Placing.Spot> row(int s, Clash clash, int position) {
+        Optional<RowId> id = clash.textAt("row").filter(RowId::isRowId).map(RowId::new);
+        if (id.isPresent()) {
+            return Optional.of(placing.position(s, id.get(), position)).filter(spot -> spot.handle() >= 0);
+        }
+        return clash.numberAt("row")
+                .map(n -> plate(s).rows().size() - n)
+                .filter(i -> i >= 0 && i < plate(s).rows().size())
+                .map(i -> s < 0 ? i : rows.held(rows.handle(s, i)))
+                .map(h -> new Placing.Spot(Optional.empty(), h, 0, position));
+    }
+
+    private Clash relettered(int s, Clash clash) {
+        return mapped(clash, text -> lettered(s, text));
+    }
+
+    private String lettered(int s, String cellText) {
+        StringBuilder out = new StringBuilder();
+        for (char c : cellText.toCharArray()) {
+            char id = c == Row.EMPTY || c >= 128 ? c : s < 0 ? c : colours.identity(s, c);
+            out.append(id == Row.EMPTY ? id : letterOf(id, c));
+        }
+        return out.toString();
+    }
+
+    private char letterOf(char identity, char old) {
+        char letter = colours.letter(identity);
+        char followed = letter == Row.EMPTY ? colours.letter(colours.followed(identity)) : letter;
+        return followed == Row.EMPTY ? old : followed;
+    }
+
+    private void joinRow(int row, List<Stretch> stretches) {
+        stretches.sort(Comparator.comparingInt(Stretch::from)
+                .thenComparingInt(Stretch::to)
+                .thenComparingInt(Stretch::owner));
+        List<Stretch> group = new ArrayList<>();
+        int end = -1;
+        for (Stretch stretch : stretches) {
+            if (!group.isEmpty() && stretch.from() >= end) {
+                joinGroup(row, group);
+                group = new ArrayList<>();
+                end = -1;
+            }
+            group.add(stretch);
+            end = Math.max(end, stretch.to());
+        }
+        if (!group.isEmpty()) {
+            joinGroup(row, group);
+        }
+    }
+
+    private static Stream<Stretch> of(List<Stretch> group, int owner) {
+        return group.stream().filter(s -> s.owner() == owner);
+    }
+
+    private void joinGroup(int row, List<Stretch> group) {
+        boolean before = of(group, -1).findAny().isPresent();
+        boolean mine = of(group, 0).findAny().isPresent();
+        boolean theirs = of(group, 1).findAny().isPresent();
+        boolean torn = of(group, 2).findAny().isPresent();
+        if (!torn && before && !(mine && theirs)) {
+            return; // settled
+        }
+        boolean metAgain = !before && mine != theirs && !torn && paintedIn(mine ? 1 : 0, row, group);
+        List<Stretch> open =
+                group.stream().filter(s -> s.owner() == 0 || s.owner() == 1).toList();
+        int from = group.stream().mapToInt(Stretch::from).min().orElse(0);
+        int to = group.stream().mapToInt(Stretch::to).max().orElse(0);
+        List<Clash.Side> answers = new ArrayList<>();
+        open.forEach(s -> s.clash().get().sides().forEach(side -> answers.add(widened(row, s, from, to, side))));
+        if (torn || metAgain) {
+            List<Clash.Side> both = clashes.sides(asSide(0, row, from, to), asSide(1, row, from, to));
+            if (torn) {
+                answers.addAll(both);
+            } else {
+                answers.add(both.get(mine ? 1 : 0));
+            }
+            stand(row, from, to);
+        }
+        Value earliest = earliestBase(row, group, from, to);
+        declare(row, from, to, earliest, distinct(answers));
+    }
+
+    /** Each answer once; answers alike but for the hand are one where a hand is unknown. */
+    private static List<Clash.Side> distinct(List<Clash.Side> answers) {
+        Map<String, Clash.Side> out = new LinkedHashMap<>();
+        answers.forEach(a -> out.putIfAbsent(a.value().text() + "|" + a.by().orElse(""), a));
+        out.values()
+                .removeIf(a -> a.by().isEmpty()
+                        && out.values().stream()
+                                .anyMatch(o -> o != a && o.value().equals(a.value())));
+        return List.copyOf(out.values());
+    }
+
+    private boolean paintedIn(int s, int row, List<Stretch> group) {
+        return group.stream().anyMatch(g -> {
+            for (int k = g.from(); k < g.to(); k++) {
+                if (asIdentities(s, row)[k] != asIdentities(-1, row)[k]) {
+                    return true;
+                }
+            }
+            return false;
+        });
+    }
+
+    private char[] asIdentities(int s, int row) {
+        return cells.rowAs(s, rows.order().get(row));
+    }
+
+    private Value asSide(int s, int row, int from, int to) {
+        char[] own = asIdentities(s, row);
+        TreeMap<Integer, CellJoin.TornCell> torn = cells.torn().getOrDefault(row, new TreeMap<>());
+        char[] out = own.clone();
+        torn.forEach((k, cell) -> out[k] = cell.of(s) == cell.base() ? colours.followed(cell.base()) : cell.of(s));
+        return Value.of(colours.letters(out, from, to));
+    }
+
+    private Clash.Side widened(int row, Stretch s, int from, int to, Clash.Side side) {
+        return new Clash.Side(inside(row, s, from, to, side.value()), side.by(), side.unknown());
+    }
+
+    private Value inside(int row, Stretch s, int from, int to, Value value) {
+        if (!(value instanceof Value.Text t) || t.string().length() != s.to() - s.from()) {
+            return value;
+        }
+        String around = colours.letters(asIdentities(-1, row), from, to);
+        return Value.of(around.substring(0, s.from() - from) + t.string() + around.substring(s.to() - from));
+    }
+
+    private Value earliestBase(int row, List<Stretch> group, int from, int to) {
+        char[] standing = colours.letters(standingRow(row), from, to).toCharArray();
+        for (int owner : new int[] {1, 0, -1}) {
+            of(group, owner).forEach(s -> {
+                if (s.clash().get().base() instanceof Value.Text t && t.string().length() == s.to() - s.from()) {
+                    t.string().getChars(0, t.string().length(), standing, s.from() - from);
+                }
+            });
+        }
+        return Value.of(new String(standing));
+    }
+
+    private char[] standingRow(int row) {
+        char[] out = asIdentities(-1, row);
+        TreeMap<Integer, CellJoin.TornCell> torn = cells.torn().getOrDefault(row, new TreeMap<>());
+        torn.forEach((k, cell) -> out[k] = colours.followed(cell.base()));
+        return out;
+    }
+
+    /** What stood before stands. */
+    private void stand(int row, int from, int to) {
+        System.arraycopy(standingRow(row), from, cells.picture()[row], from, to - from);
+    }
+
+    private void declare(int row, int from, int to, Value before, List<Clash.Side> answers) {
+        Value.Entries place = new Value.Builder()
+                .put("row", rowName(row))
+                .put("from", grid.frame().position(from))
+                .put("to", grid.frame().position(to - 1))
+                .build();
+        clashes.add(new Clash(Clash.What.CABLES, place, before, answers), row);
+    }
+
+    /** How a row of the joined plate is named in a clash: by id, else by its number from the bottom. */
+    Value rowName(int row) {
+        return ids.get(row).map(id -> Value.of(id.text())).orElse(Value.of(ids.size() - row));
+    }
+
+    // ---- all others
+
+    private void joinOthers() {
+        Map<String, Clash> before = others(-1);
+        Map<String, Clash> mine = others(0);
+        Map<String, Clash> theirs = others(1);
+        Map<String, Clash> keys = new LinkedHashMap<>(before);
+        mine.forEach(keys::putIfAbsent);
+        theirs.forEach(keys::putIfAbsent);
+        keys.forEach((key, any) -> joinOther(any, before.get(key), mine.get(key), theirs.get(key)));
+    }
+
+    private void joinOther(Clash any, Clash before, Clash mine, Clash theirs) {
+        Optional<Clash> again = clashes.take(any.what(), any.place());
+        boolean settled = before != null && (mine == null || theirs == null);
+        if (settled && again.isEmpty()) {
+            return;
+        }
+        List<Clash.Side> answers = new ArrayList<>();
+        Stream.of(mine, theirs).filter(c -> c != null).forEach(c -> answers.addAll(c.sides()));
+        again.ifPresent(c -> answers.addAll(c.sides()));
+        Value earliest = before != null ? before.base() : any.base();
+        Optional<Integer> row =
+                any.place().entries().containsKey("row") ? resultRow(any) : Optional.of(ClashList.NO_ROW);
+        if (row.isPresent()) {
+            clashes.add(new Clash(any.what(), any.place(), earliest, distinct(answers), any.unknown()), row.get());
+        }
+    }
+
+    private Optional<Integer> resultRow(Clash clash) {
+        Value name = clash.place().entries().get("row");
+        for (int row = 0; row < ids.size(); row++) {
+            if (rowName(row).equals(name)) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Map<String, Clash> others(int s) {
+        Map<String, Clash> out = new LinkedHashMap<>();
+        for (Clash clash : plate(s).clashes()) {
+            if (clash.what() != Clash.What.CABLES) {
+                Clash now = translated(s, clash);
+                out.put(now.what() + now.place().text(), now);
+            }
+        }
+        return out;
+    }
+
+    /** A side's clash in the letters, rows and pleats of the joined plate. */
+    private Clash translated(int s, Clash clash) {
+        return switch (clash.what()) {
+            case ROW, TWINS -> mapped(renamedRow(s, clash), cellText -> refitted(s, cellText));
+            case COLOUR ->
+                clash.textAt("key")
+                        .map(key -> new Clash(
+                                clash.what(),
+                                ClashList.place("key", Value.of(lettered(s, key))),
+                                clash.base(),
+                                clash.sides(),
+                                clash.unknown()))
+                        .orElse(clash);
+            default -> clash;
+        };
+    }
+
+    private Clash renamedRow(int s, Clash clash) {
+        if (clash.numberAt("row").isEmpty()) {
+            return clash;
+        }
+        return row(s, clash, plate(s).from())
+                .flatMap(placing::resultRow)
+                .map(r -> new Clash(
+                        clash.what(), ClashList.place("row", rowName(r)), clash.base(), clash.sides(), clash.unknown()))
+                .orElse(clash);
+    }
+
+    /** A whole row's cells, in the joined letters and width. */
+    private String refitted(int s, String cellText) {
+        if (cellText.length() != plate(s).positions()) {
+            return lettered(s, cellText);
+        }
+        StringBuilder out = new StringBuilder();
+        String now = lettered(s, cellText);
+        for (int p = pleats.from(); p < pleats.to(); p++) {
+            int i = p - plate(s).from();
+            out.append(i >= 0 && i < now.length() ? now.charAt(i) : Row.EMPTY);
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,310 @@
+package platekeep.model.join;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import platekeep.model.plate.Clash;
+import platekeep.model.plate.Line;
+import platekeep.model.plate.Mark;
+import platekeep.model.plate.Notion;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Pleat;
+import platekeep.model.plate.Remark;
+import platekeep.model.plate.RowId;
+import platekeep.model.plate.Value;
+
+/** Joins what lies on the picture or around it: marks, remarks, geometric lines, notions. */
+final class PlacedJoin {
+    private final Plate base;
+    private final Side[] sides;
+    private final Colours colours;
+    private final Placing placing;
+    private final RowJoin rows;
+    private final ClashList clashes;
+    private final Set<Character> used = new HashSet<>();
+
+    PlacedJoin(Plate base, Side[] sides, Colours colours, Placing placing, RowJoin rows, ClashList clashes) {
+        this.base = base;
+        this.sides = sides;
+        this.colours = colours;
+        this.placing = placing;
+        this.rows = rows;
+        this.clashes = clashes;
+    }
+
+    private Plate plate(int s) {
+        return s < 0 ? base : sides[s].plate();
+    }
+
+    private char identity(int s, char letter) {
+        return s < 0 ? letter : colours.identity(s, letter);
+    }
+
+    /** Identities that a side newly uses in a line or mark though the other side took the colour out. */
+    static Set<Character> usedThoughTakenOut(Plate base, Side[] sides, Colours colours) {
+        Set<Character> used = new HashSet<>();
+        for (int s = 0; s < 2; s++) {
+            int side = s;
+            Set<Character> was = new HashSet<>();
+            base.lines().forEach(l -> was.add(l.colour()));
+            base.marks().forEach(m -> was.add(m.colour()));
+            List<Character> now = new ArrayList<>();
+            sides[s].plate().lines().forEach(l -> now.add(colours.identity(side, l.colour())));
+            sides[s].plate().marks().forEach(m -> now.add(colours.identity(side, m.colour())));
+            now.stream()
+                    .filter(id -> !was.contains(id) && colours.tookOut(1 - side, id))
+                    .forEach(used::add);
+        }
+        return used;
+    }
+
+    /** Identities that standing lines and marks use. */
+    Set<Character> used() {
+        return used;
+    }
+
+    private char letter(char identity) {
+        return colours.letter(colours.followed(identity));
+    }
+
+    List<Mark> marks() {
+        Map<String, Placing.Spot> spots = new HashMap<>();
+        List<Map<String, Mark>> all = new ArrayList<>();
+        for (int s = -1; s < 2; s++) {
+            Map<String, Mark> byKey = new LinkedHashMap<>();
+            for (Mark mark : plate(s).marks()) {
+                Placing.Spot spot = placing.pleat(s, mark.row(), mark.place());
+                String key = mark.stitch() + "|" + where(spot);
+                spots.putIfAbsent(key, spot);
+                byKey.put(key, mark.at(NOWHERE, "0").withColour(identity(s, mark.colour())));
+            }
+            all.add(byKey);
+        }
+        Things<String, Mark> things = new Things<>(all.get(0), all.get(1), all.get(2));
+        Set<String> kept = new HashSet<>(things.result().keySet());
+        for (String key : things.result().keySet()) {
+            settleRow(things, key, spots.get(key), kept);
+        }
+        keepOnStandingRows(things, spots, kept);
+        Map<String, Mark> standing = new LinkedHashMap<>(things.result());
+        List<Mark> out = new ArrayList<>();
+        for (String key : keys(all)) {
+            Function<Mark, Mark> there = mark -> placed(mark, spots.get(key));
+            if (things.torn().contains(key) || leftOver.contains(key)) {
+                Mark any = all.stream()
+                        .map(m -> m.get(key))
+                        .filter(m -> m != null)
+                        .findFirst()
+                        .orElseThrow();
+                Mark at = there.apply(any);
+                Value.Entries place = new Value.Builder()
+                        .put("stitch", at.stitch())
+                        .put("row", at.row().text())
+                        .put("pleat", at.pleat())
+                        .build();
+                clash(Clash.What.MARK, place, key, things, m -> there.apply(m).value(), spots.get(key));
+            }
+            if (kept.contains(key)) {
+                Mark mark = standing.getOrDefault(key, all.get(0).get(key));
+                used.add(colours.followed(mark.colour()));
+                out.add(there.apply(mark));
+            }
+        }
+        leftOver.clear();
+        return out;
+    }
+
+    private static final RowId NOWHERE = new RowId("0000");
+    private final Set<String> leftOver = new HashSet<>();
+
+    private static String where(Placing.Spot spot) {
+        return spot.handle() + "|" + spot.named().map(RowId::text).orElse("") + "|" + spot.layer() + "|" + spot.place();
+    }
+
+    private static <V> Set<String> keys(List<Map<String, V>> all) {
+        Set<String> keys = new LinkedHashSet<>();
+        all.forEach(m -> keys.addAll(m.keySet()));
+        return keys;
+    }
+
+    private Mark placed(Mark mark, Placing.Spot spot) {
+        return mark.at(placing.row(spot), Pleat.text(placing.pleat(spot))).withColour(letter(mark.colour()));
+    }
+
+    /** What lies on a row that one side took out goes too, unless the other side put it there or changed it. */
+    private <V> void settleRow(Things<String, V> things, String key, Placing.Spot spot, Set<String> kept) {
+        if (placing.isThere(spot)) {
+            return;
+        }
+        boolean changed = false;
+        for (int s = 0; s < 2; s++) {
+            boolean here = things.side(s, key).isPresent();
+            changed |= here
+                    && rows.row(s, spot.handle()) >= 0
+                    && !things.side(s, key).equals(things.base(key));
+        }
+        if (changed) {
+            leftOver.add(key);
+        } else {
+            kept.remove(key);
+        }
+    }
+
+    /** A row that stands because it was changed keeps what lay on it, though the side that took it out lacks that too. */
+    private <V> void keepOnStandingRows(Things<String, V> things, Map<String, Placing.Spot> spots, Set<String> kept) {
+        spots.forEach((key, spot) -> {
+            if (!rows.keptThoughTakenOut().contains(spot.handle()) || kept.contains(key)) {
+                return;
+            }
+            int there = rows.row(0, spot.handle()) >= 0 ? 0 : 1;
+            if (things.side(there, key).isPresent() && things.base(key).isPresent()) {
+                kept.add(key);
+            }
+        });
+    }
+
+    private <V> void clash(
+            Clash.What what,
+            Value.Entries place,
+            String key,
+            Things<String, V> things,
+            Function<V, Value> value,
+            Placing.Spot spot) {
+        clashes.add(
+                what,
+                place,
+                things.base(key).map(value).orElse(Value.NOTHING),
+                things.side(0, key).map(value).orElse(Value.NOTHING),
+                things.side(1, key).map(value).orElse(Value.NOTHING),
+                placing.resultRow(spot).orElse(ClashList.NO_ROW));
+    }
+
+    List<Remark> remarks() {
+        Map<String, Remark> b = remarks(-1);
+        Map<String, Remark> m = remarks(0);
+        Map<String, Remark> t = remarks(1);
+        Things<String, Remark> things = new Things<>(b, m, t);
+        List<Remark> out = new ArrayList<>();
+        for (String key : keys(List.of(b, m, t))) {
+            Remark any = things.result().get(key);
+            boolean gone = any != null && any.row().map(r -> isGone(r)).orElse(false);
+            if (things.torn().contains(key)) {
+                clash(
+                        Clash.What.REMARK,
+                        ClashList.place("id", Value.of(key)),
+                        key,
+                        things,
+                        Remark::value,
+                        new Placing.Spot(Optional.empty(), -1, 0, 0));
+            }
+            if (any != null && (!gone || !things.base(key).equals(Optional.of(any)))) {
+                out.add(any);
+            }
+        }
+        return out;
+    }
+
+    private boolean isGone(RowId row) {
+        return !placing.isThere(placing.position(-1, row, 0)) && !placing.hasRow(row);
+    }
+
+    /** Remarks by id, their places already those of the joined plate. */
+    private Map<String, Remark> remarks(int s) {
+        Map<String, Remark> out = new LinkedHashMap<>();
+        for (Remark remark : plate(s).remarks()) {
+            out.put(
+                    remark.id().text(),
+                    remark.row().map(row -> placed(s, remark, row)).orElse(remark));
+        }
+        return out;
+    }
+
+    private Remark placed(int s, Remark remark, RowId row) {
+        Placing.Spot from = placing.position(s, row, remark.from().orElse(0));
+        if (from.handle() < 0 || !placing.isThere(from)) {
+            return remark;
+        }
+        if (remark.from().isEmpty() || remark.to().isEmpty()) {
+            return new Remark(
+                    remark.id(),
+                    Optional.of(placing.row(from)),
+                    remark.from(),
+                    remark.to(),
+                    remark.by(),
+                    remark.on(),
+                    remark.text(),
+                    remark.done(),
+                    remark.unknown());
+        }
+        Placing.Spot to = placing.position(s, row, remark.to().get());
+        int a = placing.position(from);
+        int b = from.layer() == to.layer()
+                ? placing.position(to)
+                : a + remark.to().get() - remark.from().get();
+        return remark.at(placing.row(from), Math.min(a, b), Math.max(a, b));
+    }
+
+    List<Line> lines() {
+        List<Map<ListJoin.Item, Line>> all = new ArrayList<>();
+        for (int s = -1; s < 2; s++) {
+            int side = s;
+            List<Line> list = plate(s).lines().stream()
+                    .map(l -> l.withColour(identity(side, l.colour())))
+                    .toList();
+            all.add(ListJoin.items(list, l -> l.on() + "|" + l.toRow().orElse("") + "|" + l.from()));
+        }
+        Things<ListJoin.Item, Line> things = new Things<>(all.get(0), all.get(1), all.get(2));
+        Function<Line, Line> named = line -> line.withColour(letter(line.colour()));
+        for (ListJoin.Item key : things.torn()) {
+            Line any = things.side(0, key).or(() -> things.side(1, key)).orElseThrow();
+            clashes.add(
+                    Clash.What.LINE,
+                    new Value.Builder()
+                            .put("on", any.on())
+                            .put("to row", any.toRow().map(Value::of).orElse(Value.NOTHING))
+                            .put("from", any.from())
+                            .build(),
+                    things.base(key).map(l -> (Value) named.apply(l).value()).orElse(Value.NOTHING),
+                    things.side(0, key).map(l -> (Value) named.apply(l).value()).orElse(Value.NOTHING),
+                    things.side(1, key).map(l -> (Value) named.apply(l).value()).orElse(Value.NOTHING),
+                    ClashList.NO_ROW);
+        }
+        return ListJoin.order(all.get(0), all.get(1), all.get(2), things).stream()
+                .map(things.result()::get)
+                .peek(line -> used.add(colours.followed(line.colour())))
+                .map(named)
+                .toList();
+    }
+
+    List<Notion> notions() {
+        List<Map<ListJoin.Item, Notion>> all = new ArrayList<>();
+        for (int s = -1; s < 2; s++) {
+            all.add(ListJoin.items(
+                    plate(s).notions(), n -> n.kind() + "|" + n.size().orElse("")));
+        }
+        Things<ListJoin.Item, Notion> things = new Things<>(all.get(0), all.get(1), all.get(2));
+        for (ListJoin.Item key : things.torn()) {
+            Notion any = things.side(0, key).or(() -> things.side(1, key)).orElseThrow();
+            clashes.add(
+                    Clash.What.NOTION,
+                    new Value.Builder()
+                            .put("kind", any.kind())
+                            .put("size", any.size().map(Value::of).orElse(Value.NOTHING))
+                            .build(),
+                    things.base(key).map(n -> (Value) n.value()).orElse(Value.NOTHING),
+                    things.side(0, key).map(n -> (Value) n.value()).orElse(Value.NOTHING),
+                    things.side(1, key).map(n -> (Value) n.value()).orElse(Value.NOTHING),
+                    ClashList.NO_ROW);
+        }
+        return ListJoin.order(all.get(0), all.get(1), all.get(2), things).stream()
+                .map(things.result()::get)
+                .toList();
+    }
+}

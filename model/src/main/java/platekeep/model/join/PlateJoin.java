@@ -1,0 +1,447 @@
+package platekeep.model.join;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
+import platekeep.model.compare.FigureLabels;
+import platekeep.model.compare.Grid;
+import platekeep.model.compare.Grid.Frame;
+import platekeep.model.compare.Motion;
+import platekeep.model.compare.Renaming;
+import platekeep.model.plate.Age;
+import platekeep.model.plate.Clash;
+import platekeep.model.plate.Colour;
+import platekeep.model.plate.Draft;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Pleats;
+import platekeep.model.plate.Row;
+import platekeep.model.plate.RowId;
+import platekeep.model.plate.Start;
+import platekeep.model.plate.Value;
+
+/** One join of one plate, step by step; used once. */
+final class PlateJoin {
+    private final Plate base;
+    private final ClashList clashes;
+    private Frame frame;
+    private Grid grid;
+    private FigureLabels labels;
+    private Side[] sides;
+    private Layers layers = Layers.NONE;
+    private Motion[] motions = {Motion.NONE};
+    private int[] placedBy = {-1};
+    private final List<FigureClash> figureClashes = new ArrayList<>();
+    private Colours colours;
+    private RowJoin rows;
+    private CellJoin cells;
+    private List<Optional<RowId>> ids = List.of();
+    private Placing placing;
+
+    /** A figure that the sides moved in two ways, with each one's move; rows up and pleats right. */
+    private record FigureClash(int figure, Value mine, Value theirs) {}
+
+    PlateJoin(Plate base, Plate mine, Plate theirs, Hands hands) {
+        this.base = base;
+        this.clashes = new ClashList(hands);
+        lay(mine, theirs, Frame.around(base, mine, theirs));
+        int room = room();
+        if (room > 0) {
+            lay(mine, theirs, new Frame(frame.from() - room, frame.width() + 2 * room));
+        }
+    }
+
+    private void lay(Plate mine, Plate theirs, Frame newFrame) {
+        frame = newFrame;
+        Map<String, char[]> shared = new HashMap<>();
+        grid = Grid.of(base, frame, shared);
+        sides = new Side[] {Side.of(0, base, mine, grid, shared), Side.of(1, base, theirs, grid, shared)};
+    }
+
+    /** How far outside the charts sources may lie because somebody moved cables sideways. */
+    private int room() {
+        int room = 0;
+        for (Side side : sides) {
+            List<Motion> all = new ArrayList<>(side.figures().values());
+            all.add(side.picture());
+            for (Motion motion : all) {
+                int shift = motion.positionSign() > 0
+                        ? Math.abs(motion.positionShift())
+                        : Math.abs(motion.positionShift() - frame.width() + 1);
+                room = Math.max(room, shift);
+            }
+        }
+        return Math.min(room, Pleats.MOST_POSITIONS);
+    }
+
+    Plate joined() {
+        labels = FigureLabels.of(grid);
+        colours = new Colours(base, new Plate[] {sides[0].plate(), sides[1].plate()}, new Renaming[] {
+            sides[0].edit().renaming(), sides[1].edit().renaming()
+        });
+        sortLayers();
+        rows = new RowJoin(base, sides, new CellJoin(grid, labels, sides, layers, colours, motions, placedBy));
+        decideMotions();
+        cells = new CellJoin(grid, labels, sides, layers, colours, motions, placedBy);
+        rows = rows.with(cells);
+        rows.join();
+        settleMirrors();
+        cells.join(rows);
+        return assemble();
+    }
+
+    private void sortLayers() {
+        layers = Layers.of(sides);
+        if (layers.count() > Layers.MOST) {
+            forgetMotions();
+        }
+        for (Side side : sides) {
+            side.sort(layers, labels, grid);
+        }
+        if (!sides[0].allHaveSources() || !sides[1].allHaveSources()) {
+            forgetMotions();
+        }
+        motions = new Motion[layers.count()];
+        Arrays.fill(motions, Motion.NONE);
+        placedBy = new int[layers.count()];
+        Arrays.fill(placedBy, -1);
+    }
+
+    private void forgetMotions() {
+        for (Side side : sides) {
+            side.forgetMotions();
+        }
+        layers = Layers.NONE;
+    }
+
+    /** What a side did to a figure as a whole. */
+    private record Move(Motion motion, int up) {
+        boolean isNone() {
+            return motion.isNone() && up == 0;
+        }
+    }
+
+    private Move move(int s, Motion motion) {
+        return new Move(motion, rows.rotation(s).up());
+    }
+
+    private void decideMotions() {
+        Move mine = move(0, sides[0].picture());
+        Move theirs = move(1, sides[1].picture());
+        boolean torn = !mine.isNone() && !theirs.isNone() && !mine.equals(theirs);
+        for (int figure = 0; figure < labels.count(); figure++) {
+            Move m = move(0, sides[0].motionOf(figure));
+            Move t = move(1, sides[1].motionOf(figure));
+            boolean rotatedOnly = m.motion().isNone() || t.motion().isNone();
+            if (!m.isNone() && !t.isNone() && !m.equals(t) && (torn || !rotatedOnly)) {
+                figureClashes.add(new FigureClash(figure, value(figure, 0, m), value(figure, 1, t)));
+            }
+        }
+        for (int layer = 0; layer < layers.count(); layer++) {
+            Motion m = sides[0].motion(layer);
+            Motion t = sides[1].motion(layer);
+            boolean clash = layer == 0 ? torn : !m.isNone() && !t.isNone() && !m.equals(t);
+            motions[layer] = clash ? Motion.NONE : m.isNone() ? t : m;
+            placedBy[layer] = clash || m.equals(t) ? -1 : m.isNone() ? 1 : 0;
+        }
+        if (torn) {
+            rows.undoRotations();
+        }
+    }
+
+    /** The row of the joined plate about which a mirroring top to bottom turns moves with the rows put in and taken out. */
+    private void settleMirrors() {
+        for (int layer = 0; layer < layers.count(); layer++) {
+            Motion motion = motions[layer];
+            if (motion.rowSign() > 0) {
+                continue;
+            }
+            int s = placedBy[layer] < 0 ? 0 : placedBy[layer];
+            int[] there = span(layer, sides[s].edit().pairing()::after);
+            List<Integer> order = rows.order();
+            int[] here = span(layer, order::indexOf);
+            int axis = here[0] + here[1] + motion.rowShift() - there[0] - there[1];
+            motions[layer] = new Motion(-1, axis, motion.positionSign(), motion.positionShift());
+        }
+    }
+
+    /** The topmost and lowest row that a layer's earlier cables have, as rows are numbered by {@code row}. */
+    private int[] span(int layer, IntUnaryOperator row) {
+        int top = Integer.MAX_VALUE;
+        int bottom = -1;
+        for (int i = 0; i < grid.height(); i++) {
+            int r = row.applyAsInt(i);
+            for (int k = 0; r >= 0 && k < frame.width(); k++) {
+                if (labels.at(i, k) >= 0 && (layer == 0 || layers.of(labels.at(i, k)) == layer)) {
+                    top = Math.min(top, r);
+                    bottom = Math.max(bottom, r);
+                }
+            }
+        }
+        return bottom < 0 ? new int[] {0, 0} : new int[] {top, bottom};
+    }
+
+    /** How a side moved a figure, for a clash: rows up, pleats right, and how it was mirrored. */
+    private Value value(int figure, int s, Move move) {
+        int[] box = box(figure, s);
+        Motion m = move.motion();
+        int rowsUp = m.rowSign() > 0 ? -m.rowShift() : box[0] + box[1] - m.rowShift();
+        int right = m.positionSign() > 0 ? m.positionShift() : m.positionShift() - box[2] - box[3];
+        String mirrored = m.positionSign() < 0
+                ? m.rowSign() < 0 ? "both" : "left to right"
+                : m.rowSign() < 0 ? "top to bottom" : "";
+        return new Value.Builder()
+                .put("rows", rowsUp + move.up())
+                .put("pleats", right)
+                .put("mirrored", mirrored.isEmpty() ? Value.of(false) : Value.of(mirrored))
+                .build();
+    }
+
+    /** Top and bottom row (a side's), first and last index of a figure of the earlier plate. */
+    private int[] box(int figure, int s) {
+        int[] box = {Integer.MAX_VALUE, -1, Integer.MAX_VALUE, -1};
+        for (int i = 0; i < grid.height(); i++) {
+            int row = sides[s].edit().pairing().after(i);
+            for (int k = 0; row >= 0 && k < frame.width(); k++) {
+                if (labels.at(i, k) == figure) {
+                    box[0] = Math.min(box[0], row);
+                    box[1] = Math.max(box[1], row);
+                    box[2] = Math.min(box[2], k);
+                    box[3] = Math.max(box[3], k);
+                }
+            }
+        }
+        return box;
+    }
+
+    private Plate assemble() {
+        Palette palette = joinPalette();
+        PleatsJoin pleatsJoin = new PleatsJoin(base, sides, cells, frame.from(), clashes);
+        Optional<Pleats> pleats = pleatsJoin.join();
+        ids = JoinedIds.of(rows, cells);
+        placing = new Placing(base, sides, grid, labels, layers, rows, motions, ids);
+        Plate mine = sides[0].plate();
+        Plate theirs = sides[1].plate();
+        Draft out = new Draft(base.id(), mine.title());
+        new FieldJoin(base, mine, theirs, clashes).into(out);
+        out.uses(ListJoin.set(base.uses(), mine.uses(), theirs.uses()));
+        out.themes(ListJoin.set(base.themes(), mine.themes(), theirs.themes()));
+        out.ages(ages(mine, theirs));
+        out.designers(ListJoin.texts(base.designers(), mine.designers(), theirs.designers()));
+        out.notes(ListJoin.texts(base.notes(), mine.notes(), theirs.notes()));
+        PlacedJoin placed = new PlacedJoin(base, sides, colours, placing, rows, clashes);
+        out.lines(placed.lines())
+                .marks(placed.marks())
+                .notions(placed.notions())
+                .remarks(placed.remarks());
+        out.starts(new StartJoin(base, sides, grid, labels, placing, clashes).join());
+        if (pleats.isPresent()) {
+            new RowClashes(colours, cells, rows, ids, frame, pleats.get(), clashes).declare();
+            declareFigures();
+            new OldClashes(base, sides, colours, cells, placing, rows, ids, grid, pleats.get(), clashes).join();
+        }
+        out.palette(palette).pleats(pleats).rows(rowsOf(pleats));
+        Plate unkept = out.build();
+        out.starts(withMissing(unkept, pleats));
+        out.clashes(clashes.sorted());
+        if (sides[0].turnedOver() != sides[1].turnedOver() || sides[0].turnedOver()) {
+            List<Row> turned = new ArrayList<>(unkept.rows());
+            Collections.reverse(turned);
+            out.rows(turned);
+        }
+        return out.build();
+    }
+
+    private List<Age> ages(Plate mine, Plate theirs) {
+        List<String> joined = ListJoin.set(words(base), words(mine), words(theirs));
+        return joined.stream().map(word -> Age.of(word).orElseThrow()).toList();
+    }
+
+    private static List<String> words(Plate plate) {
+        return plate.ages().stream().map(Age::word).toList();
+    }
+
+    /** Joins the entries of the palette and gives each colour its letter. */
+    private Palette joinPalette() {
+        Set<Character> needed = new HashSet<>(cells.paintedThoughTakenOut());
+        needed.addAll(PlacedJoin.usedThoughTakenOut(base, sides, colours));
+        Set<Character> shown = shownByTornCables();
+        SortedMap<Character, Colour> entries = new TreeMap<>();
+        List<Character> torn = new ArrayList<>();
+        for (char id : colours.all()) {
+            Optional<Colour> b = colours.baseEntry(id);
+            Optional<Colour> m = colours.entry(0, id);
+            Optional<Colour> t = colours.entry(1, id);
+            Optional<Colour> joined;
+            if (b.isEmpty()) {
+                joined = m.or(() -> t);
+            } else if (needed.contains(id)) {
+                torn.add(id);
+                joined = b;
+            } else if (m.equals(t) || t.equals(b)) {
+                joined = m;
+            } else if (m.equals(b)) {
+                joined = t;
+            } else {
+                torn.add(id);
+                joined = b;
+            }
+            if (joined.isEmpty() && shown.contains(id)) {
+                joined = b;
+            }
+            joined.ifPresent(colour -> entries.put(id, colour));
+        }
+        Palette palette = colours.assign(entries);
+        torn.forEach(this::declareColour);
+        colours.all().stream()
+                .filter(colours::renamedTwice)
+                .filter(entries::containsKey)
+                .forEach(this::declareColour);
+        return palette;
+    }
+
+    private void declareColour(char id) {
+        clashes.add(
+                Clash.What.COLOUR,
+                ClashList.place("key", Value.of(String.valueOf(colours.letter(id)))),
+                value(colours.baseEntry(id)),
+                value(colours.entry(0, id)),
+                value(colours.entry(1, id)),
+                ClashList.NO_ROW);
+    }
+
+    private static Value value(Optional<Colour> colour) {
+        return colour.map(c -> (Value) c.value()).orElse(Value.NOTHING);
+    }
+
+    /** Identities that stand, or are wanted, where both sides changed a cable. */
+    private Set<Character> shownByTornCables() {
+        Set<Character> shown = new HashSet<>();
+        cells.torn()
+                .values()
+                .forEach(row -> row.values().forEach(cell -> {
+                    shown.add(colours.followed(cell.base()));
+                    shown.add(cell.mine());
+                    shown.add(cell.theirs());
+                }));
+        for (int handle : rows.keptThoughTakenOut()) {
+            for (int s = -1; s < 2; s++) {
+                if (s < 0 || rows.row(s, handle) >= 0) {
+                    for (char c : cells.rowAs(s, handle)) {
+                        shown.add(c);
+                    }
+                }
+            }
+        }
+        for (Plate plate : List.of(base, sides[0].plate(), sides[1].plate())) {
+            plate.clashes().forEach(clash -> clash.sides().forEach(side -> addLetters(shown, side.value())));
+        }
+        for (char[] row : cells.picture()) {
+            for (char c : row) {
+                shown.add(c);
+            }
+        }
+        return shown;
+    }
+
+    private static void addLetters(Set<Character> shown, Value value) {
+        if (value instanceof Value.Text t) {
+            t.string().chars().forEach(c -> shown.add((char) c));
+        }
+    }
+
+    private void declareFigures() {
+        for (FigureClash clash : figureClashes) {
+            for (int row = rows.order().size() - 1; row >= 0; row--) {
+                int handle = rows.order().get(row);
+                int first = -1;
+                int last = -1;
+                for (int k = 0; handle < grid.height() && k < frame.width(); k++) {
+                    if (labels.at(handle, k) == clash.figure()) {
+                        first = first < 0 ? k : first;
+                        last = k;
+                    }
+                }
+                if (first >= 0) {
+                    Value.Entries place = new Value.Builder()
+                            .put("row", rowName(row))
+                            .put("from", frame.position(first))
+                            .put("to", frame.position(last))
+                            .build();
+                    Value stayed = new Value.Builder()
+                            .put("rows", 0)
+                            .put("pleats", 0)
+                            .put("mirrored", Value.of(false))
+                            .build();
+                    clashes.add(Clash.What.FIGURE, place, stayed, clash.mine(), clash.theirs(), row);
+                    break;
+                }
+            }
+        }
+    }
+
+    private Value rowName(int row) {
+        return ids.get(row).map(id -> Value.of(id.text())).orElse(Value.of(ids.size() - row));
+    }
+
+    private List<Row> rowsOf(Optional<Pleats> pleats) {
+        List<Row> out = new ArrayList<>();
+        if (pleats.isEmpty()) {
+            return out;
+        }
+        int from = frame.index(pleats.get().from());
+        int to = frame.index(pleats.get().to());
+        for (int r = 0; r < cells.picture().length; r++) {
+            out.add(new Row(ids.get(r), colours.letters(cells.picture()[r], from, to)));
+        }
+        if (out.size() > Plate.MOST_ROWS) {
+            throw new JoinTrouble("Joined, the plate would have more than " + Plate.MOST_ROWS
+                    + " rows; take rows out of one of the two first.");
+        }
+        return out;
+    }
+
+    private List<Start> withMissing(Plate unkept, Optional<Pleats> pleats) {
+        if (pleats.isEmpty() || rows.order().isEmpty()) {
+            return unkept.starts();
+        }
+        Grid joined = Grid.of(unkept, frame);
+        List<Start> all = new ArrayList<>(unkept.starts());
+        all.addAll(KindsKept.missing(unkept, joined, base, grid, sides, this::origin));
+        return all;
+    }
+
+    /** Where a cable of the joined plate came from; layers are told by trying each. */
+    private Optional<int[]> origin(int s, int row, int k) {
+        for (int layer = layers.count() - 1; layer >= 0; layer--) {
+            Motion back = motions[layer].inverse();
+            int r = back.row(row);
+            int c = back.position(k);
+            if (r < 0 || r >= rows.order().size() || c < 0 || c >= frame.width()) {
+                continue;
+            }
+            int handle = rows.order().get(r);
+            if (s < 0) {
+                if (handle < grid.height() && labels.at(handle, c) >= 0 && layers.of(labels.at(handle, c)) == layer) {
+                    return Optional.of(new int[] {handle, c});
+                }
+                continue;
+            }
+            int own = rows.row(s, handle);
+            Motion there = sides[s].motion(layer);
+            if (own >= 0 && sides[s].layerAt(there.row(own), there.position(c)) == layer) {
+                return Optional.of(new int[] {there.row(own), there.position(c)});
+            }
+        }
+        return Optional.empty();
+    }
+}

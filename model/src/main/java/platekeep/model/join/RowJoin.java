@@ -1,0 +1,285 @@
+package platekeep.model.join;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import platekeep.model.compare.Rotation;
+import platekeep.model.compare.RowPairing;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.RowId;
+
+/**
+ * Which rows the joined plate has and in which order. Rows are handles: 0 to n - 1 are the rows of the earlier plate, top
+ * row first, n and above are new ones.
+ */
+final class RowJoin {
+    private final Plate base;
+    private final Side[] sides;
+    private CellJoin cells;
+    private final int n;
+    private final int[][] handleOf = new int[2][];
+    private final int[][] rowOf = new int[2][];
+    private final Rotation[] rotations = new Rotation[2];
+    private final Map<Integer, Integer> heldFor = new HashMap<>();
+    private final List<Torn> torn = new ArrayList<>();
+    private final Set<Integer> keptThoughTakenOut = new HashSet<>();
+    private final Set<Integer> movedTwice = new HashSet<>();
+    private final Set<Integer> twins = new HashSet<>();
+    private List<Integer> order = List.of();
+
+    /** Both sides put different rows in at one place: the handles of each side's run, top row first. */
+    record Torn(List<Integer> mine, List<Integer> theirs) {}
+
+    RowJoin(Plate base, Side[] sides, CellJoin cells) {
+        this.base = base;
+        this.sides = sides;
+        this.cells = cells;
+        n = base.rows().size();
+        int next = n;
+        for (int s = 0; s < 2; s++) {
+            RowPairing pairing = sides[s].edit().pairing();
+            int rows = sides[s].plate().rows().size();
+            handleOf[s] = new int[rows];
+            for (int j = 0; j < rows; j++) {
+                handleOf[s][j] = pairing.before(j) >= 0 ? pairing.before(j) : next++;
+            }
+        }
+        for (int s = 0; s < 2; s++) {
+            rowOf[s] = new int[next];
+            Arrays.fill(rowOf[s], -1);
+            for (int j = 0; j < handleOf[s].length; j++) {
+                rowOf[s][handleOf[s][j]] = j;
+            }
+            rotations[s] = Rotation.of(base, sides[s].plate(), pairing(s), handleOf[s]);
+        }
+    }
+
+    private RowPairing pairing(int s) {
+        return sides[s].edit().pairing();
+    }
+
+    /** Asks these cells from now on. */
+    RowJoin with(CellJoin newCells) {
+        cells = newCells;
+        return this;
+    }
+
+    /** How many rows the earlier plate has. */
+    int base() {
+        return n;
+    }
+
+    /** The side's row with this handle, or -1. */
+    int row(int side, int handle) {
+        return rowOf[side][handle];
+    }
+
+    int handle(int side, int row) {
+        return handleOf[side][row];
+    }
+
+    Rotation rotation(int side) {
+        return rotations[side];
+    }
+
+    /** Reads a move of the picture by rows as if it had not happened. */
+    void undoRotations() {
+        for (int s = 0; s < 2; s++) {
+            handleOf[s] = rotations[s].undone(handleOf[s]);
+            rotations[s] = Rotation.NONE;
+        }
+    }
+
+    /** The handles of the joined plate, top row first. */
+    List<Integer> order() {
+        return order;
+    }
+
+    /** Rows that one side took out and the other one changed. */
+    Set<Integer> keptThoughTakenOut() {
+        return keptThoughTakenOut;
+    }
+
+    Set<Integer> movedTwice() {
+        return movedTwice;
+    }
+
+    /** Rows without ids of which nobody can tell which one was meant. */
+    Set<Integer> twins() {
+        return twins;
+    }
+
+    List<Torn> torn() {
+        return torn;
+    }
+
+    /** The handle above a row of the earlier plate as a side has it, or -1 at the top. */
+    int above(int side, int handle) {
+        int row = side < 0 ? handle : rowOf[side][handle];
+        return row <= 0 ? -1 : side < 0 ? row - 1 : handleOf[side][row - 1];
+    }
+
+    /** The handle that stands for a new row of a side: itself, or the same row of the other side. */
+    int held(int handle) {
+        return heldFor.getOrDefault(handle, handle);
+    }
+
+    void join() {
+        findTwins();
+        int[] mine = rotations[0].without(handleOf[0]);
+        int[] theirs = rotations[1].without(handleOf[1]);
+        SequenceJoin join = new SequenceJoin(n, mine, theirs, new Order());
+        order = rotated(join.result());
+    }
+
+    /** Blank rows that a move of the picture put at an end stand beyond all else there. */
+    private List<Integer> rotated(List<Integer> inner) {
+        List<Integer> top = new ArrayList<>();
+        List<Integer> bottom = new ArrayList<>();
+        List<Integer> mine = rotations[0].put();
+        List<Integer> theirs = rotations[1].put();
+        List<Integer> put = mine.isEmpty() ? theirs : mine;
+        if (!mine.isEmpty() && !theirs.isEmpty()) {
+            put = byIds(mine).compareTo(byIds(theirs)) <= 0 ? mine : theirs;
+            List<Integer> other = put == mine ? theirs : mine;
+            for (int k = 0; k < put.size() && k < other.size(); k++) {
+                heldFor.put(other.get(k), put.get(k));
+            }
+        }
+        (rotations[0].up() > 0 || rotations[1].up() > 0 ? bottom : top).addAll(put);
+        Set<Integer> outside = new HashSet<>(put);
+        List<Integer> all = new ArrayList<>(top);
+        inner.stream().filter(h -> !outside.contains(h)).forEach(all::add);
+        all.addAll(bottom);
+        return all;
+    }
+
+    private String byIds(List<Integer> run) {
+        StringBuilder out = new StringBuilder();
+        run.forEach(h -> out.append(idOf(h).map(RowId::text).orElse("")).append(' '));
+        return out.toString();
+    }
+
+    /** The id that a handle brings along; of a row that both have, the earlier plate's or whichever has one. */
+    Optional<RowId> idOf(int handle) {
+        Optional<RowId> id = handle < n ? base.rows().get(handle).id() : Optional.empty();
+        for (int s = 0; s < 2 && id.isEmpty(); s++) {
+            int row = rowOf[s][handle];
+            id = row < 0 ? Optional.empty() : sides[s].plate().rows().get(row).id();
+        }
+        return id;
+    }
+
+    /** A row that one side may have taken out or matched otherwise, in rows that the other side changed as well. */
+    private void findTwins() {
+        for (int s = 0; s < 2; s++) {
+            RowPairing pairing = sides[s].edit().pairing();
+            for (int i = 0; i < n; i++) {
+                if (pairing.isUncertainBefore(i) && touched(1 - s, i) && !sameRows()) {
+                    twins.add(i);
+                }
+            }
+        }
+    }
+
+    /** Whether a side changed a row of the earlier plate, took it out, or put rows in beside it. */
+    private boolean touched(int s, int i) {
+        int row = sides[s].edit().pairing().after(i);
+        if (row < 0 || cells.changed(s, i, row)) {
+            return true;
+        }
+        boolean newAbove = row > 0 && sides[s].edit().pairing().before(row - 1) < 0;
+        boolean newBelow =
+                row + 1 < handleOf[s].length && sides[s].edit().pairing().before(row + 1) < 0;
+        return newAbove || newBelow;
+    }
+
+    /** Both sides have the very same rows: nothing is to be told apart. */
+    private boolean sameRows() {
+        return sides[0].plate().rows().equals(sides[1].plate().rows());
+    }
+
+    private final class Order implements SequenceJoin.Policy {
+        @Override
+        public boolean stays(int element) {
+            boolean mine = rowOf[0][element] >= 0;
+            boolean theirs = rowOf[1][element] >= 0;
+            if (mine == theirs) {
+                return mine;
+            }
+            int other = mine ? 0 : 1;
+            if (twins.contains(element)) {
+                return true;
+            }
+            if (cells.changed(other, element, rowOf[other][element])) {
+                keptThoughTakenOut.add(element);
+                return true;
+            }
+            return false;
+        }
+
+        @Override
+        public boolean same(List<Integer> mine, List<Integer> theirs) {
+            if (mine.size() != theirs.size()) {
+                return false;
+            }
+            boolean equal = IntStream.range(0, mine.size()).allMatch(k -> sameRow(mine.get(k), theirs.get(k)));
+            if (equal) {
+                for (int k = 0; k < mine.size(); k++) {
+                    hold(mine.get(k), theirs.get(k));
+                }
+            }
+            return equal;
+        }
+
+        private boolean sameRow(int a, int b) {
+            return a == b || a >= n && b >= n && cells.sameNewRow(rowOf[0][a], rowOf[1][b]);
+        }
+
+        private void hold(int mine, int theirs) {
+            if (mine != theirs) {
+                heldFor.put(theirs, mine);
+                rowOf[1][mine] = rowOf[1][theirs];
+            }
+        }
+
+        @Override
+        public List<Integer> both(List<Integer> mine, List<Integer> theirs, int above) {
+            List<Integer> first = sortKey(mine).compareTo(sortKey(theirs)) <= 0 ? mine : theirs;
+            List<Integer> all = new ArrayList<>(first);
+            all.addAll(first == mine ? theirs : mine);
+            if (!theirs.isEmpty()) {
+                torn.add(new Torn(mine, theirs));
+            }
+            return all;
+        }
+
+        /** The first id, or the cells where there is none. */
+        private String sortKey(List<Integer> run) {
+            if (run.isEmpty()) {
+                return "";
+            }
+            return idOf(run.get(0)).map(RowId::text).orElseGet(() -> cellsOf(run.get(0)));
+        }
+
+        @Override
+        public void movedTwice(int element) {
+            movedTwice.add(element);
+        }
+    }
+
+    String cellsOf(int handle) {
+        for (int s = 0; s < 2; s++) {
+            if (rowOf[s][handle] >= 0) {
+                return sides[s].plate().rows().get(rowOf[s][handle]).cells();
+            }
+        }
+        return base.rows().get(handle).cells();
+    }
+}

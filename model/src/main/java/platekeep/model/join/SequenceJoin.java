@@ -1,0 +1,201 @@
+package platekeep.model.join;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import platekeep.model.compare.Increasing;
+
+/**
+ * Joins two changed orders of one sequence: rows of a chart, notes, lines. Elements are numbers: those of the earlier
+ * sequence 0 to n - 1 in its order, new ones from n.
+ *
+ * <p>Elements of the earlier sequence that kept their order on both sides are the spine, those taken out included. What a
+ * side put in or moved stands between two elements of the spine; where it took out the elements around, anywhere between
+ * them. If both sides put something at places that may be the same, the {@link Policy} decides.
+ */
+final class SequenceJoin {
+
+    /** What to do where the order does not say. */
+    interface Policy {
+        /** Whether an element of the earlier sequence is in the result. */
+        boolean stays(int element);
+
+        /** Whether two runs at one place are the same thing. */
+        boolean same(List<Integer> mine, List<Integer> theirs);
+
+        /** Both sides put something at one place: all of it, in the order that it shall have. */
+        List<Integer> both(List<Integer> mine, List<Integer> theirs, int above);
+
+        /** Both sides moved an element to different places; it stays where it was. */
+        void movedTwice(int element);
+    }
+
+    private final int n;
+    private final int[][] sequences;
+    private final Policy policy;
+    private final boolean[][] moved = new boolean[2][];
+    private final boolean[] fixed;
+    private final List<Integer> result = new ArrayList<>();
+
+    /** A run of elements that a side put between two elements of the spine: anywhere in gaps first to last. */
+    private record Run(int firstGap, int lastGap, List<Integer> elements) {
+        boolean meets(Run other) {
+            return firstGap <= other.lastGap && other.firstGap <= lastGap;
+        }
+    }
+
+    SequenceJoin(int n, int[] mine, int[] theirs, Policy policy) {
+        this.n = n;
+        this.sequences = new int[][] {mine, theirs};
+        this.policy = policy;
+        this.fixed = new boolean[n];
+        for (int s = 0; s < 2; s++) {
+            moved[s] = movedIn(sequences[s]);
+        }
+        join();
+    }
+
+    List<Integer> result() {
+        return result;
+    }
+
+    private boolean[] movedIn(int[] sequence) {
+        int[] old = Arrays.stream(sequence).filter(e -> e < n).toArray();
+        boolean[] kept = Increasing.longest(old);
+        boolean[] out = new boolean[n];
+        for (int k = 0; k < old.length; k++) {
+            out[old[k]] = !kept[k];
+        }
+        return out;
+    }
+
+    private boolean onSpine(int element) {
+        return element < n && (fixed[element] || !moved[0][element] && !moved[1][element]);
+    }
+
+    private void join() {
+        List<Run> mine = runs(0);
+        List<Run> theirs = runs(1);
+        Set<Integer> torn = movedApart(mine, theirs);
+        if (!torn.isEmpty()) {
+            torn.stream().sorted().forEach(element -> {
+                fixed[element] = true;
+                policy.movedTwice(element);
+            });
+            mine = runs(0);
+            theirs = runs(1);
+        }
+        emit(mine, theirs);
+    }
+
+    /** What the side put in or moved itself; what only the other side moved is left to that one's runs. */
+    private List<Run> runs(int s) {
+        List<Run> runs = new ArrayList<>();
+        List<Integer> open = new ArrayList<>();
+        int last = -1;
+        for (int element : sequences[s]) {
+            if (onSpine(element)) {
+                // an element held in place against both moves does not bound a run
+                if (!fixed[element]) {
+                    close(runs, open, last + 1, element);
+                    open = new ArrayList<>();
+                    last = element;
+                }
+            } else if (element >= n || moved[s][element]) {
+                open.add(element);
+            }
+        }
+        close(runs, open, last + 1, n);
+        return runs;
+    }
+
+    private static void close(List<Run> runs, List<Integer> open, int firstGap, int lastGap) {
+        if (!open.isEmpty()) {
+            runs.add(new Run(firstGap, lastGap, open));
+        }
+    }
+
+    private Set<Integer> movedApart(List<Run> mine, List<Run> theirs) {
+        Map<Integer, Run> places = new HashMap<>();
+        mine.forEach(run -> run.elements().forEach(e -> places.put(e, run)));
+        Set<Integer> torn = new HashSet<>();
+        for (Run run : theirs) {
+            for (int e : run.elements()) {
+                if (e < n && places.containsKey(e) && !places.get(e).meets(run)) {
+                    torn.add(e);
+                }
+            }
+        }
+        return torn;
+    }
+
+    private void emit(List<Run> mine, List<Run> theirs) {
+        Map<Integer, List<List<Integer>>> atGap = new HashMap<>();
+        int m = 0;
+        int t = 0;
+        while (m < mine.size() || t < theirs.size()) {
+            int m0 = m;
+            int t0 = t;
+            if (t >= theirs.size()
+                    || m < mine.size()
+                            && mine.get(m).firstGap() <= theirs.get(t).firstGap()) {
+                m++;
+            } else {
+                t++;
+            }
+            boolean grown = true;
+            while (grown) {
+                int before = m + t;
+                m = reach(mine, m, theirs, t0, t);
+                t = reach(theirs, t, mine, m0, m);
+                grown = m + t > before;
+            }
+            put(atGap, mine.subList(m0, m), theirs.subList(t0, t));
+        }
+        for (int gap = 0; gap <= n; gap++) {
+            atGap.getOrDefault(gap, List.of()).forEach(result::addAll);
+            if (gap < n && onSpine(gap) && policy.stays(gap)) {
+                result.add(gap);
+            }
+        }
+    }
+
+    /** How far the runs of one side meet those of the other side's group. */
+    private static int reach(List<Run> runs, int next, List<Run> others, int from, int to) {
+        int reached = next;
+        while (reached < runs.size() && meetsAny(runs.get(reached), others.subList(from, to))) {
+            reached++;
+        }
+        return reached;
+    }
+
+    private static boolean meetsAny(Run run, List<Run> others) {
+        return others.stream().anyMatch(run::meets);
+    }
+
+    private void put(Map<Integer, List<List<Integer>>> atGap, List<Run> mine, List<Run> theirs) {
+        if (mine.isEmpty() || theirs.isEmpty()) {
+            for (Run run : mine.isEmpty() ? theirs : mine) {
+                atGap.computeIfAbsent(run.firstGap(), g -> new ArrayList<>()).add(run.elements());
+            }
+            return;
+        }
+        int gap = Math.max(mine.get(0).firstGap(), theirs.get(0).firstGap());
+        List<Integer> a = elements(mine);
+        List<Integer> b = elements(theirs);
+        List<Integer> both = policy.same(a, b) ? a : policy.both(a, without(b, a), gap - 1);
+        atGap.computeIfAbsent(gap, g -> new ArrayList<>()).add(both);
+    }
+
+    private static List<Integer> elements(List<Run> runs) {
+        return runs.stream().flatMap(r -> r.elements().stream()).toList();
+    }
+
+    private static List<Integer> without(List<Integer> elements, List<Integer> others) {
+        return elements.stream().filter(e -> !others.contains(e)).toList();
+    }
+}
