@@ -68,6 +68,15 @@ final class ThreadRules {
         }
     }
 
+    /** Whether a thread is carried farther than is usual anywhere in the plate. */
+    static boolean hasLongFloats(Plate plate) {
+        ThreadRules rules = new ThreadRules(plate, Kinds.of(plate), CheckSettings.DEFAULT.carried());
+        for (int r = 0; r < plate.rows().size() && rules.worst.isEmpty(); r++) {
+            rules.carried(r);
+        }
+        return !rules.worst.isEmpty();
+    }
+
     /**
      * One row. The last run of each colour is kept in an array; where a figure comes between two arms of another, the arm's
      * last run is kept aside.
