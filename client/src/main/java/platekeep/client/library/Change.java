@@ -2,6 +2,7 @@ package platekeep.client.library;
 
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
+import platekeep.model.text.LibraryFacts;
 
 /** One file's part in a version to be saved; a version is a list of these, saved all together or not at all. */
 public sealed interface Change {
@@ -14,4 +15,7 @@ public sealed interface Change {
 
     /** Put this series there, new or old by its id. */
     record PutSeries(Series series) implements Change {}
+
+    /** Change what the library says about itself. */
+    record PutFacts(LibraryFacts facts) implements Change {}
 }

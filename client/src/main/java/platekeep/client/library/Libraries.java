@@ -20,4 +20,13 @@ public interface Libraries {
      * the same version ids.
      */
     Libraries at(Clock clock);
+
+    /**
+     * The same, where what is saved in a library is forced to disk only when it is closed: much faster for many
+     * versions at once, and right only for a library that can be made again if the power fails meanwhile. Libraries
+     * that do not lie on a disk stay as they are.
+     */
+    default Libraries syncedWhenClosed() {
+        return this;
+    }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
+import platekeep.model.text.LibraryFacts;
 
 /**
  * A plate library: a folder with text files and all their versions. Calls may be made from any thread but the event
@@ -16,8 +17,11 @@ public interface Library extends AutoCloseable {
     /** The folder. */
     Path folder();
 
-    /** The library's own name. */
+    /** The library's own name; the folder's where the library does not say one. */
     String name();
+
+    /** What the library says about itself: its name, its themes with what they are also called, what the check asks. */
+    LibraryFacts facts() throws LibraryException;
 
     /** Who makes versions here; empty until {@link #introduce} was called once. */
     Optional<Hand> hand();
@@ -29,8 +33,8 @@ public interface Library extends AutoCloseable {
     Optional<Version> newest() throws LibraryException;
 
     /**
-     * All plates as of the newest version, damaged ones too, in order of path. Where two files have one id the first
-     * is the plate and the other is given as damaged, with that reason.
+     * All plates as of the newest version, damaged ones too, in order of path. Where several files have one id,
+     * the one with the shortest path is the plate and the others are given as damaged, with that reason.
      *
      * @throws java.util.concurrent.CancellationException when the progress says so
      */

@@ -1,10 +1,12 @@
 package platekeep.client.task;
 
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -19,9 +21,9 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
 
     private final Executor eventThread;
     private final Consumer<RuntimeException> bugs;
-    private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, named("platekeep-work-"));
-    private final ExecutorService helpers = Executors.newFixedThreadPool(
-            Math.max(1, Runtime.getRuntime().availableProcessors() - 1), named("platekeep-help-"));
+    private final ThreadPoolExecutor workers = pool(WORKERS, "platekeep-work-");
+    private final ThreadPoolExecutor helpers =
+            pool(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), "platekeep-help-");
 
     /**
      * @param eventThread where answers are given, one at a time and in the order in which they are handed over
@@ -57,8 +59,15 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     /** Takes no more work; what is under way may finish, what waits is forgotten without an answer. */
     @Override
     public void close() {
-        workers.shutdownNow();
-        helpers.shutdownNow();
+        List.of(workers, helpers).forEach(pool -> {
+            pool.getQueue().clear();
+            pool.shutdown();
+        });
+    }
+
+    private static ThreadPoolExecutor pool(int threads, String prefix) {
+        return new ThreadPoolExecutor(
+                threads, threads, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), named(prefix));
     }
 
     private static ThreadFactory named(String prefix) {

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
+import platekeep.model.text.LibraryFacts;
 import platekeep.model.text.PlateText;
 
 /** A library that keeps everything in memory, for tests of presenters: one line of versions, no partner. */
@@ -49,6 +50,11 @@ public final class MemoryLibrary implements Library {
     @Override
     public Path folder() {
         return folder;
+    }
+
+    @Override
+    public LibraryFacts facts() {
+        return new LibraryFacts("5f0c2b1e-2f0a-4c59-9f6e-0a1b2c3d4e5f", name());
     }
 
     @Override

@@ -1,0 +1,180 @@
+package platekeep.client.git.desk;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.eclipse.jgit.lib.ObjectId;
+import platekeep.client.git.history.Step;
+import platekeep.client.git.history.Touch;
+import platekeep.client.git.plates.Paths;
+import platekeep.client.git.plates.PlaceTable;
+import platekeep.client.git.plates.PlateFiles;
+import platekeep.client.git.plates.PlateIdScan;
+import platekeep.client.git.plates.Shelf;
+import platekeep.client.git.store.FileAt;
+import platekeep.client.git.store.Writing;
+import platekeep.client.library.Change;
+import platekeep.client.library.LibraryException;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Series;
+import platekeep.model.text.LibraryText;
+import platekeep.model.text.PlateText;
+import platekeep.model.text.Reading;
+import platekeep.model.text.SeriesText;
+import platekeep.model.text.Slugs;
+
+/** The changes of one version to come, as files: what goes where. */
+final class Edit {
+    private final Workroom room;
+    private final Writing writing;
+    private final Shelf shelf;
+    private final SortedMap<String, FileAt> files;
+    private final SortedMap<String, Optional<FileAt>> changes = new TreeMap<>();
+
+    Edit(Workroom room, Writing writing, Shelf shelf) {
+        this.room = room;
+        this.writing = writing;
+        this.shelf = shelf;
+        this.files = new TreeMap<>(shelf.files().files());
+    }
+
+    /** By path; empty where the file goes. */
+    Map<String, Optional<FileAt>> changes() {
+        return changes;
+    }
+
+    boolean isEmpty() {
+        return changes.isEmpty();
+    }
+
+    /** Refuses when a plate that is to be changed is not what it was in the version that the change was made from. */
+    void refuseWhatMovedOn(List<Change> wanted, Shelf seen) throws IOException, LibraryException {
+        for (Change change : wanted) {
+            if (change instanceof Change.PutPlate put) {
+                refuseIfMovedOn(put.plate().id(), put.plate().title(), seen);
+            } else if (change instanceof Change.PutAway away) {
+                refuseIfMovedOn(away.plateId(), title(away.plateId()), seen);
+            } else if (change instanceof Change.PutSeries series
+                    && !seriesFile(seen, series.series().id())
+                            .equals(seriesFile(shelf, series.series().id()))) {
+                throw Refusals.movedOn(series.series().title());
+            }
+        }
+    }
+
+    private void refuseIfMovedOn(String plateId, String title, Shelf seen) throws LibraryException {
+        if (!seen.content(plateId).equals(shelf.content(plateId))) {
+            throw Refusals.movedOn(title);
+        }
+    }
+
+    private String title(String plateId) throws IOException {
+        Optional<String> path = shelf.path(plateId);
+        return path.isEmpty()
+                ? plateId
+                : room.entries().of(shelf, path.get()).plate().map(Plate::title).orElse(path.get());
+    }
+
+    void add(Change change) throws IOException, LibraryException {
+        if (change instanceof Change.PutPlate put) {
+            putPlate(put.plate());
+        } else if (change instanceof Change.PutAway away) {
+            put(shelf.path(away.plateId()).orElseThrow(Refusals::notHere), Optional.empty());
+        } else if (change instanceof Change.PutSeries series) {
+            putSeries(series.series());
+        } else if (change instanceof Change.PutFacts facts) {
+            byte[] bytes = LibraryText.bytes(facts.facts());
+            refuseUnreadable(LibraryText.read(PlateFiles.FACTS, bytes));
+            put(PlateFiles.FACTS, Optional.of(writing.keep(bytes)));
+        }
+    }
+
+    private void putPlate(Plate plate) throws IOException, LibraryException {
+        if (!PlateIdScan.isId(plate.id())) {
+            throw new IllegalArgumentException("not a plate's id: " + plate.id());
+        }
+        byte[] bytes = PlateText.bytes(plate);
+        refuseUnreadable(PlateText.read(plate.title(), bytes));
+        FileAt file = writing.keep(bytes);
+        Optional<String> path = shelf.path(plate.id());
+        if (path.isPresent()) {
+            put(path.get(), Optional.of(file));
+        } else {
+            putNew(formerPlace(plate.id()).orElse(Slugs.path(plate)), plate.id(), file);
+        }
+    }
+
+    /** A plate that was put away comes back to its old place. */
+    private Optional<String> formerPlace(String plateId) throws IOException {
+        Optional<ObjectId> newest = room.store().newest();
+        List<Step> history = newest.isPresent() ? room.index().history(newest.get(), plateId) : List.of();
+        return history.stream()
+                .flatMap(step -> step.touch(plateId).stream())
+                .map(Touch::path)
+                .findFirst();
+    }
+
+    private void putSeries(Series series) throws IOException, LibraryException {
+        byte[] bytes = SeriesText.bytes(series);
+        refuseUnreadable(SeriesText.read(series.title(), bytes));
+        FileAt file = writing.keep(bytes);
+        Optional<String> path = seriesFile(shelf, series.id()).map(Map.Entry::getKey);
+        if (path.isPresent()) {
+            put(path.get(), Optional.of(file));
+        } else {
+            putNew(Slugs.path(series), series.id(), file);
+        }
+    }
+
+    private Optional<Map.Entry<String, FileAt>> seriesFile(Shelf at, String id) throws IOException {
+        for (Map.Entry<String, FileAt> file : at.files().files().entrySet()) {
+            if (PlateFiles.isSeries(file.getKey())
+                    && room.plateOf(file.getValue().content()).equals(Optional.of(id))) {
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static void refuseUnreadable(Reading<?> reading) throws LibraryException {
+        Optional<String> sentence = reading.fold(
+                good -> Optional.<String>empty(),
+                bad -> Optional.of(bad.problems().get(0).sentence()));
+        if (sentence.isPresent()) {
+            throw Refusals.unreadable(sentence.get());
+        }
+    }
+
+    /** Puts a file where nothing of its id is yet; where the place is taken, the greater id gets digits to its name. */
+    private void putNew(String path, String id, FileAt file) throws IOException {
+        PlaceTable places = new PlaceTable();
+        places.put(path, id, file);
+        Optional<String> holder = files.keySet().stream()
+                .filter(taken -> Paths.folded(taken).equals(Paths.folded(path)))
+                .findFirst();
+        files.keySet().stream()
+                .filter(taken -> !holder.equals(Optional.of(taken)))
+                .forEach(places::take);
+        Optional<String> heldId =
+                holder.isPresent() ? room.plateOf(files.get(holder.get()).content()) : Optional.empty();
+        if (heldId.isPresent()) {
+            places.put(holder.get(), heldId.get(), files.get(holder.get()));
+            put(holder.get(), Optional.empty());
+        } else {
+            holder.ifPresent(places::take);
+        }
+        places.placed().forEach((place, placed) -> put(place, Optional.of(placed)));
+    }
+
+    private void put(String path, Optional<FileAt> file) {
+        file.ifPresentOrElse(f -> files.put(path, f), () -> files.remove(path));
+        if (Optional.ofNullable(shelf.files().files().get(path)).equals(file)) {
+            changes.remove(path);
+        } else {
+            changes.put(path, file);
+        }
+    }
+}

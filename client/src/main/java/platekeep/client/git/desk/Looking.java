@@ -1,0 +1,149 @@
+package platekeep.client.git.desk;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.jgit.lib.ObjectId;
+import platekeep.client.git.history.Step;
+import platekeep.client.git.history.Touch;
+import platekeep.client.git.history.VersionNames;
+import platekeep.client.git.plates.PlateFiles;
+import platekeep.client.git.plates.Shelf;
+import platekeep.client.git.store.FileAt;
+import platekeep.client.library.Entry;
+import platekeep.client.library.PlateVersion;
+import platekeep.client.library.Version;
+import platekeep.model.plate.Series;
+import platekeep.model.text.Problem;
+import platekeep.model.text.Reading;
+import platekeep.model.text.SeriesText;
+
+/** Answers what there is and what there was. */
+final class Looking {
+    private static final System.Logger LOG = System.getLogger(Looking.class.getName());
+
+    private final Workroom room;
+
+    Looking(Workroom room) {
+        this.room = room;
+    }
+
+    Optional<Entry> plate(Shelf shelf, String plateId) throws IOException {
+        Optional<String> path = shelf.path(plateId);
+        return path.isEmpty() ? Optional.empty() : Optional.of(room.entries().of(shelf, path.get()));
+    }
+
+    List<Series> series() throws IOException {
+        List<Series> out = new ArrayList<>();
+        for (Map.Entry<String, FileAt> file : room.newestShelf().files().files().entrySet()) {
+            if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
+                byte[] bytes = room.store().bytes(file.getValue().content());
+                Reading<Series> reading = SeriesText.read(file.getKey(), bytes);
+                reading.value().ifPresent(out::add);
+                reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
+                        .forEach(problem -> LOG.log(System.Logger.Level.WARNING, problem.sentence()));
+            }
+        }
+        return out;
+    }
+
+    List<Version> versions(int most) throws IOException {
+        Optional<ObjectId> newest = room.store().newest();
+        List<Version> out = new ArrayList<>();
+        if (newest.isPresent()) {
+            for (Step step : room.index().versions(newest.get(), most)) {
+                out.add(room.version(step.version()));
+            }
+        }
+        return out;
+    }
+
+    List<PlateVersion> history(String plateId) throws IOException {
+        Optional<ObjectId> newest = room.store().newest();
+        if (newest.isEmpty()) {
+            return List.of();
+        }
+        List<Step> steps = room.index().history(newest.get(), plateId);
+        Map<ObjectId, List<String>> names = names(plateId, steps);
+        List<PlateVersion> out = new ArrayList<>();
+        for (Step step : steps) {
+            out.add(plateVersion(plateId, step, names.getOrDefault(step.version(), List.of())));
+        }
+        return out;
+    }
+
+    private PlateVersion plateVersion(String plateId, Step step, List<String> names) throws IOException {
+        Touch touch = step.touches().stream()
+                .filter(t -> t.plateId().equals(plateId))
+                .findFirst()
+                .orElseThrow();
+        Optional<Entry> entry = touch.content().isPresent()
+                ? Optional.of(room.entries().read(touch.path(), touch.content().get()))
+                : Optional.empty();
+        return new PlateVersion(room.version(step.version()), entry, names);
+    }
+
+    /** The names by the step that they stand at: the version named, or the last one before it that changed the plate. */
+    private Map<ObjectId, List<String>> names(String plateId, List<Step> steps) throws IOException {
+        Map<ObjectId, List<String>> out = new HashMap<>();
+        for (VersionNames.Name name : room.names().of(plateId)) {
+            for (Step step : steps) {
+                if (step.version().equals(name.version()) || room.index().ledTo(step.version(), name.version())) {
+                    out.computeIfAbsent(step.version(), v -> new ArrayList<>()).add(name.text());
+                    break;
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Each as it last was, the one put away last first. */
+    List<PlateVersion> putAway() throws IOException {
+        Optional<ObjectId> newest = room.store().newest();
+        List<Gone> gone = new ArrayList<>();
+        if (newest.isPresent()) {
+            Shelf shelf = room.newestShelf();
+            for (String plateId : room.index().plates(newest.get())) {
+                List<Step> steps = shelf.path(plateId).isPresent()
+                        ? List.of()
+                        : room.index().history(newest.get(), plateId);
+                if (!steps.isEmpty()) {
+                    gone.add(new Gone(plateId, steps));
+                }
+            }
+        }
+        gone.sort(Gone.LAST_FIRST);
+        List<PlateVersion> out = new ArrayList<>();
+        for (Gone plate : gone) {
+            Optional<Step> last = plate.lastThere();
+            if (last.isPresent()) {
+                Map<ObjectId, List<String>> names = names(plate.plateId(), plate.steps());
+                out.add(plateVersion(
+                        plate.plateId(),
+                        last.get(),
+                        names.getOrDefault(last.get().version(), List.of())));
+            }
+        }
+        return out;
+    }
+
+    /** A plate that is not there any more, with its history. */
+    private record Gone(String plateId, List<Step> steps) {
+        static final Comparator<Gone> LAST_FIRST = Comparator.comparingLong(
+                        (Gone gone) -> gone.steps().get(0).order())
+                .reversed()
+                .thenComparing(Gone::plateId);
+
+        Optional<Step> lastThere() {
+            return steps.stream()
+                    .filter(step -> step.touches().stream()
+                            .anyMatch(t ->
+                                    t.plateId().equals(plateId) && t.content().isPresent()))
+                    .findFirst();
+        }
+    }
+}

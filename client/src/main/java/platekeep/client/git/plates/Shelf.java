@@ -1,0 +1,112 @@
+package platekeep.client.git.plates;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.jgit.lib.ObjectId;
+import platekeep.client.git.store.FileAt;
+import platekeep.client.git.store.TreeFiles;
+
+/**
+ * The files of one version with the plates among them by id. A plate is found by what its text says, wherever the file
+ * lies. Where several files say the same id, the one with the shortest path is the plate (a copy's name is the longer
+ * one, as a rule), and the others are doubles.
+ */
+public final class Shelf {
+    private final TreeFiles files;
+    private final Map<String, String> pathOf = new LinkedHashMap<>();
+    private final Map<String, String> doubles = new LinkedHashMap<>();
+
+    private boolean someUnclaimed;
+
+    private Shelf(TreeFiles files) {
+        this.files = files;
+    }
+
+    /** Says whose text a content is. */
+    @FunctionalInterface
+    public interface Ids {
+        Optional<String> plateOf(ObjectId content) throws IOException;
+    }
+
+    /** Sorts the plain plate files of a version; linear in the files. */
+    public static Shelf of(TreeFiles files, Ids ids) throws IOException {
+        Shelf shelf = new Shelf(files);
+        for (Map.Entry<String, FileAt> file : files.files().entrySet()) {
+            if (PlateFiles.isPlate(file.getKey()) && file.getValue().isPlain()) {
+                Optional<String> id = ids.plateOf(file.getValue().content());
+                if (id.isPresent()) {
+                    shelf.claim(id.get(), file.getKey());
+                } else {
+                    shelf.someUnclaimed = true;
+                }
+            }
+        }
+        return shelf;
+    }
+
+    private void claim(String id, String path) {
+        String other = pathOf.get(id);
+        boolean first = other == null || isBefore(path, other);
+        if (first) {
+            pathOf.put(id, path);
+        }
+        if (other != null) {
+            doubles.put(first ? other : path, id);
+        }
+    }
+
+    /** Whether of two files that say the same id the first is the plate. */
+    public static boolean isBefore(String path, String other) {
+        return path.length() == other.length() ? path.compareTo(other) < 0 : path.length() < other.length();
+    }
+
+    public TreeFiles files() {
+        return files;
+    }
+
+    /** Whether there are plate files of which it is not known whose they are: damaged ones. */
+    public boolean someUnclaimed() {
+        return someUnclaimed;
+    }
+
+    /** The ids of the plates that are there. */
+    public Set<String> plates() {
+        return Set.copyOf(pathOf.keySet());
+    }
+
+    /** Where the plate's file lies. */
+    public Optional<String> path(String plateId) {
+        return Optional.ofNullable(pathOf.get(plateId));
+    }
+
+    /** The plate's file. */
+    public Optional<FileAt> file(String plateId) {
+        return path(plateId).flatMap(files::at);
+    }
+
+    /** The content of the plate's file. */
+    public Optional<ObjectId> content(String plateId) {
+        return file(plateId).map(FileAt::content);
+    }
+
+    /** The paths of all plain plate files, damaged ones and doubles too, in order. */
+    public List<String> plateFiles() {
+        List<String> paths = new ArrayList<>();
+        files.files().forEach((path, file) -> {
+            if (PlateFiles.isPlate(path) && file.isPlain()) {
+                paths.add(path);
+            }
+        });
+        return paths;
+    }
+
+    /** For a file that says the id of a plate elsewhere: that plate's path. */
+    public Optional<String> doubleOf(String path) {
+        return Optional.ofNullable(doubles.get(path)).map(pathOf::get);
+    }
+}

@@ -1,0 +1,165 @@
+package platekeep.client.git.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.jgit.lib.Constants;
+import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.ObjectReader;
+import org.eclipse.jgit.lib.Ref;
+import org.eclipse.jgit.lib.RefUpdate;
+import org.eclipse.jgit.lib.Repository;
+import org.eclipse.jgit.lib.StoredConfig;
+import org.eclipse.jgit.revwalk.RevCommit;
+import org.eclipse.jgit.revwalk.RevWalk;
+import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
+
+/**
+ * A folder with files and their versions. Reading takes no lock and sees what was newest when it was asked; writing
+ * goes through {@link #write()}. {@link BlindSystem} must have been installed.
+ */
+public final class Store implements AutoCloseable {
+    /** Where the newest version of a new store is noted. */
+    public static final String MAIN = Constants.R_HEADS + "main";
+
+    /** The largest file that is read into memory. */
+    public static final int LARGEST_FILE = 64 << 20;
+
+    private static final String CORE = "core";
+
+    private final Repository repository;
+    private final Path folder;
+    private final WorkTree workTree;
+
+    private final Disk disk;
+
+    private Store(Repository repository, Path folder, Disk disk) throws IOException {
+        this.repository = repository;
+        this.folder = folder;
+        this.disk = disk;
+        this.workTree = new WorkTree(folder, repository.getDirectory().toPath(), disk);
+        setForcing();
+    }
+
+    /** Puts JGit's own forcing off by the store's settings, and on again when the store is closed. */
+    private void setForcing() throws IOException {
+        if (disk == Disk.WHEN_CLOSED) {
+            StoredConfig config = repository.getConfig();
+            config.setBoolean(CORE, null, "fsyncObjectFiles", false);
+            config.setBoolean(CORE, null, "fsyncRefFiles", false);
+            config.save();
+        }
+    }
+
+    /** Whether the folder itself (not one above it) is a store. */
+    public static boolean isStore(Path folder) {
+        return Files.isDirectory(folder.resolve(Constants.DOT_GIT), LinkOption.NOFOLLOW_LINKS)
+                && Files.isRegularFile(folder.resolve(Constants.DOT_GIT).resolve(Constants.HEAD));
+    }
+
+    /** Opens the store in the folder, which {@link #isStore is one}; what it is set up to elsewhere is ignored. */
+    public static Store open(Path folder, Disk disk) throws IOException {
+        Path root = folder.toRealPath();
+        Repository repository = new FileRepositoryBuilder()
+                .setGitDir(root.resolve(Constants.DOT_GIT).toFile())
+                .setWorkTree(root.toFile())
+                .setMustExist(true)
+                .build();
+        return new Store(repository, root, disk);
+    }
+
+    /** Makes a store without any version in an existing folder. */
+    public static Store create(Path folder, Disk disk) throws IOException {
+        Path root = folder.toRealPath();
+        Repository repository = new FileRepositoryBuilder()
+                .setGitDir(root.resolve(Constants.DOT_GIT).toFile())
+                .setWorkTree(root.toFile())
+                .build();
+        repository.create(false);
+        pointHeadAtMain(repository);
+        disk.syncFolder(root);
+        return new Store(repository, root, disk);
+    }
+
+    /** Lets the newest version of a repository without one be noted under {@link #MAIN}. */
+    public static void pointHeadAtMain(Repository repository) throws IOException {
+        RefUpdate head = repository.updateRef(Constants.HEAD);
+        head.disableRefLog();
+        RefUpdate.Result result = head.link(MAIN);
+        if (result != RefUpdate.Result.FORCED
+                && result != RefUpdate.Result.NEW
+                && result != RefUpdate.Result.NO_CHANGE) {
+            throw new IOException("the new folder could not be set up: " + result);
+        }
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    public Repository repository() {
+        return repository;
+    }
+
+    public WorkTree workTree() {
+        return workTree;
+    }
+
+    /** The newest version; empty where there is none yet. */
+    public Optional<ObjectId> newest() throws IOException {
+        return Optional.ofNullable(repository.exactRef(Constants.HEAD)).map(Ref::getObjectId);
+    }
+
+    /**
+     * The ref under which the newest version is noted; empty when another program has put the folder on an old version
+     * by its id.
+     */
+    Optional<String> branch() throws IOException {
+        Ref head = repository.exactRef(Constants.HEAD);
+        return head != null && head.isSymbolic() ? Optional.of(head.getTarget().getName()) : Optional.empty();
+    }
+
+    /** The version with its tree, hands and reason. */
+    public RevCommit version(ObjectId id) throws IOException {
+        try (RevWalk walk = new RevWalk(repository)) {
+            return walk.parseCommit(id);
+        }
+    }
+
+    /** All files of a version. */
+    public TreeFiles files(ObjectId version) throws IOException {
+        try (ObjectReader reader = repository.newObjectReader()) {
+            return TreeFiles.of(reader, version(version).getTree());
+        }
+    }
+
+    /** The bytes of a file's content. */
+    public byte[] bytes(ObjectId content) throws IOException {
+        try (ObjectReader reader = repository.newObjectReader()) {
+            return reader.open(content, Constants.OBJ_BLOB).getCachedBytes(LARGEST_FILE);
+        }
+    }
+
+    /** Begins writing: takes the lock, and finishes first what a killed program left half done. */
+    public Writing write() throws IOException {
+        return Writing.begin(this);
+    }
+
+    Disk disk() {
+        return disk;
+    }
+
+    @Override
+    public void close() throws IOException {
+        repository.close();
+        if (disk == Disk.WHEN_CLOSED) {
+            StoredConfig config = repository.getConfig();
+            config.unset(CORE, null, "fsyncObjectFiles");
+            config.unset(CORE, null, "fsyncRefFiles");
+            config.save();
+            Disk.syncAll(folder);
+        }
+    }
+}

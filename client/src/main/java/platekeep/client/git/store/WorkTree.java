@@ -1,0 +1,141 @@
+package platekeep.client.git.store;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.jgit.lib.Constants;
+import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.ObjectInserter;
+
+/**
+ * The files as they lie in the folder. Links are never followed: a file reached through one counts as not there, and
+ * nothing is written through one.
+ */
+public final class WorkTree {
+    private static final String TEMPORARY = "platekeep-writing";
+
+    private final Disk disk;
+    private final Path root;
+    private final Path gitFolder;
+
+    WorkTree(Path root, Path gitFolder, Disk disk) {
+        this.disk = disk;
+        this.root = root;
+        this.gitFolder = gitFolder;
+    }
+
+    /** Where a file of this path lies, whether it is there or not. */
+    public Path at(String path) throws IOException {
+        if (!FileNames.allowed(path)) {
+            throw new IOException("a name that cannot be kept on every system: " + path);
+        }
+        return root.resolve(path);
+    }
+
+    /** The attributes of the plain file at a path; empty when there is none, or something that is no plain file. */
+    public Optional<BasicFileAttributes> attributes(String path) throws IOException {
+        Path file = at(path);
+        if (throughLink(file.getParent()) || !Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        return Optional.of(Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS))
+                .filter(BasicFileAttributes::isRegularFile);
+    }
+
+    /** The bytes of the plain file at a path; empty when there is none. */
+    public Optional<byte[]> read(String path) throws IOException {
+        return attributes(path).isPresent() ? Optional.of(Files.readAllBytes(at(path))) : Optional.empty();
+    }
+
+    /** The id that the file's bytes have; empty when there is no plain file. */
+    public Optional<ObjectId> content(String path) throws IOException {
+        return read(path).map(WorkTree::contentOf);
+    }
+
+    /** The id that these bytes have as the content of a file. */
+    public static ObjectId contentOf(byte[] bytes) {
+        try (ObjectInserter.Formatter formatter = new ObjectInserter.Formatter()) {
+            return formatter.idFor(Constants.OBJ_BLOB, bytes);
+        }
+    }
+
+    /** Whether anything, of whatever kind, lies at the path. */
+    public boolean isTaken(String path) throws IOException {
+        return Files.exists(at(path), LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** Whether a link, or anything else that is no folder, lies where one of the folders above the file belongs. */
+    public boolean isThroughLink(String path) throws IOException {
+        return throughLink(at(path).getParent());
+    }
+
+    /** Puts a file there, whole or not at all. Call {@link #sync} afterwards. */
+    void write(String path, byte[] bytes) throws IOException {
+        Path file = at(path);
+        if (isThroughLink(path)) {
+            throw new LinkOnTheWay(path);
+        }
+        Files.createDirectories(file.getParent());
+        disk.replace(file, bytes, gitFolder.resolve(TEMPORARY));
+    }
+
+    /** Takes a file out, and the folders that are empty without it. */
+    void delete(String path) throws IOException {
+        Path file = at(path);
+        if (throughLink(file.getParent())) {
+            return;
+        }
+        Files.deleteIfExists(file);
+        for (Path folder = file.getParent(); !folder.equals(root) && isEmptyFolder(folder); ) {
+            Files.delete(folder);
+            folder = folder.getParent();
+        }
+    }
+
+    /** Forces the names of these files to disk. */
+    void sync(Collection<String> paths) throws IOException {
+        Set<Path> folders = new LinkedHashSet<>();
+        for (String path : paths) {
+            for (Path folder = at(path).getParent(); folder.startsWith(root); folder = folder.getParent()) {
+                folders.add(folder);
+            }
+        }
+        for (Path folder : folders) {
+            disk.syncFolder(folder);
+        }
+    }
+
+    /** Nothing is written through a link; the message names the file. */
+    static final class LinkOnTheWay extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        LinkOnTheWay(String path) {
+            super("a link, or a file, lies where a folder of " + path + " belongs");
+        }
+    }
+
+    private boolean throughLink(Path folder) {
+        for (Path step = folder; !step.equals(root); step = step.getParent()) {
+            if (Files.exists(step, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(step, LinkOption.NOFOLLOW_LINKS)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isEmptyFolder(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (DirectoryStream<Path> content = Files.newDirectoryStream(folder)) {
+            return !content.iterator().hasNext();
+        }
+    }
+}
