@@ -6,8 +6,6 @@ import platekeep.model.plate.Plate;
 /** Cables that hold to no other, and parts that touch the rest of their figure without holding together with it. */
 final class HoldingRules {
 
-    private static final String LONE = "lone-cable";
-    private static final String LOOSE = "loose-part";
     private static final int NONE = -1;
 
     private final Kinds kinds;
@@ -45,7 +43,8 @@ final class HoldingRules {
     }
 
     private int figureOf(int part) {
-        return holding.figureOf(part, kinds.figures());
+        Figure measured = holding.part(part);
+        return kinds.figures().at(measured.bottom(), measured.first());
     }
 
     private void findMainParts() {
@@ -69,23 +68,23 @@ final class HoldingRules {
     }
 
     private void report(int figure, Findings findings) {
-        if (lone[figure] > 0 && findings.hasRoomFor(LONE)) {
+        if (lone[figure] > 0) {
             Figure part = holding.part(firstLone[figure]);
             findings.at(
                     part.bottom(),
                     part.first(),
                     Severity.WARNING,
-                    LONE,
+                    "lone-cable",
                     "The cable " + Words.over(part.from(), part.to()) + " holds to no other cable"
                             + Words.others(lone[figure] - 1, "cable") + "; set another beside it.");
         }
-        if (loose[figure] > 0 && findings.hasRoomFor(LOOSE)) {
+        if (loose[figure] > 0) {
             Figure part = holding.part(firstLoose[figure]);
             findings.at(
                     part.bottom(),
                     part.first(),
                     Severity.WARNING,
-                    LOOSE,
+                    "loose-part",
                     "A part of " + Words.count(part.cables(), "cable") + " " + Words.over(part.from(), part.to())
                             + " touches its figure but does not hold together with it"
                             + Words.others(loose[figure] - 1, "part") + "; widen it, or shift it by one pleat.");
