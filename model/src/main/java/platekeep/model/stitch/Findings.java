@@ -27,6 +27,15 @@ final class Findings {
         add(new Finding(severity, rule, Optional.of(plate.numberFromBottom(row)), Optional.of(pleat), text));
     }
 
+    /** Whether there is still room to say something of a rule; where there is none it is counted. */
+    boolean hasRoomFor(String rule) {
+        boolean room = found.getOrDefault(rule, 0) < MOST_OF_A_RULE;
+        if (!room) {
+            found.merge(rule, 1, Integer::sum);
+        }
+        return room;
+    }
+
     /** Something about the whole plate. */
     void inAll(Severity severity, String rule, String text) {
         add(new Finding(severity, rule, Optional.empty(), Optional.empty(), text));

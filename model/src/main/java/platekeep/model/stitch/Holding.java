@@ -49,6 +49,11 @@ public final class Holding {
         return labels.figure(number, pleat);
     }
 
+    /** The number of the figure that the part belongs to. */
+    int figureOf(int part, Figures figures) {
+        return figures.at(labels.bottom(part), pleat + labels.first(part));
+    }
+
     /** How many cables the part has. */
     public int cables(int number) {
         return labels.cells(number);

@@ -6,6 +6,8 @@ import platekeep.model.plate.Plate;
 /** Cables that hold to no other, and parts that touch the rest of their figure without holding together with it. */
 final class HoldingRules {
 
+    private static final String LONE = "lone-cable";
+    private static final String LOOSE = "loose-part";
     private static final int NONE = -1;
 
     private final Kinds kinds;
@@ -43,8 +45,7 @@ final class HoldingRules {
     }
 
     private int figureOf(int part) {
-        Figure measured = holding.part(part);
-        return kinds.figures().at(measured.bottom(), measured.first());
+        return holding.figureOf(part, kinds.figures());
     }
 
     private void findMainParts() {
@@ -68,23 +69,23 @@ final class HoldingRules {
     }
 
     private void report(int figure, Findings findings) {
-        if (lone[figure] > 0) {
+        if (lone[figure] > 0 && findings.hasRoomFor(LONE)) {
             Figure part = holding.part(firstLone[figure]);
             findings.at(
                     part.bottom(),
                     part.first(),
                     Severity.WARNING,
-                    "lone-cable",
+                    LONE,
                     "The cable " + Words.over(part.from(), part.to()) + " holds to no other cable"
                             + Words.others(lone[figure] - 1, "cable") + "; set another beside it.");
         }
-        if (loose[figure] > 0) {
+        if (loose[figure] > 0 && findings.hasRoomFor(LOOSE)) {
             Figure part = holding.part(firstLoose[figure]);
             findings.at(
                     part.bottom(),
                     part.first(),
                     Severity.WARNING,
-                    "loose-part",
+                    LOOSE,
                     "A part of " + Words.count(part.cables(), "cable") + " " + Words.over(part.from(), part.to())
                             + " touches its figure but does not hold together with it"
                             + Words.others(loose[figure] - 1, "part") + "; widen it, or shift it by one pleat.");

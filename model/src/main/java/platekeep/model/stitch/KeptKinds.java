@@ -42,7 +42,7 @@ public final class KeptKinds {
     public static Plate after(Plate before, Plate edited) {
         Kinds was = Kinds.of(before);
         Plate moved = withStarts(edited, new LostStarts(before, was, edited).moved(Set.of()));
-        OldKinds old = new MovedAlong(before, was, edited);
+        OldKinds old = MovedAlong.of(before, was, edited);
         return withStarts(moved, new NeededStarts(moved, old).mended(meantOrObeyed(before, was)));
     }
 
@@ -65,7 +65,7 @@ public final class KeptKinds {
         Set<Start> left = new HashSet<>(new LostStarts(base, was, mine).lost());
         left.addAll(new LostStarts(base, was, theirs).lost());
         Plate moved = withStarts(joined, new LostStarts(base, was, joined).moved(left));
-        OldKinds old = new MovedAlong(base, was, joined);
+        OldKinds old = MovedAlong.of(base, was, joined);
         Turned byMine = new Turned(base, was, mine, joined);
         Turned byTheirs = new Turned(base, was, theirs, joined);
         return holding(

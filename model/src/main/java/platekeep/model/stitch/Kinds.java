@@ -29,13 +29,14 @@ public final class Kinds {
     private final int rows;
     private final int pleat;
     private final byte[] phase;
-    private final Map<Integer, Start> own = new HashMap<>();
+    private final Start[] own;
 
     private Kinds(Plate plate) {
         this.figures = Figures.of(plate);
         this.rows = plate.rows().size();
         this.pleat = plate.from();
         this.phase = new byte[figures.count()];
+        this.own = new Start[figures.count()];
         settle(plate);
     }
 
@@ -54,8 +55,8 @@ public final class Kinds {
             }
             followed = followed == UNSETTLED ? phase(row, start.pleat(), start.cable()) : followed;
             int figure = figures.at(row, start.pleat());
-            if (figure != Figures.NONE) {
-                own.putIfAbsent(figure, start);
+            if (figure != Figures.NONE && own[figure] == null) {
+                own[figure] = start;
             }
         }
         if (followed == UNSETTLED && figures.count() > 0) {
@@ -63,9 +64,10 @@ public final class Kinds {
             followed = phase(lowest.bottom(), lowest.first(), CableKind.DOWN);
         }
         for (int f = 0; f < phase.length; f++) {
-            phase[f] = (byte) followed;
+            Start counts = own[f];
+            phase[f] =
+                    (byte) (counts == null ? followed : phase(index.get(counts.row()), counts.pleat(), counts.cable()));
         }
-        own.forEach((f, start) -> phase[f] = (byte) phase(index.get(start.row()), start.pleat(), start.cable()));
     }
 
     /** Rows by id; the first of two with one id counts. */
@@ -118,7 +120,7 @@ public final class Kinds {
 
     /** The start on the figure of this number that counts; empty for one that follows the first start of the plate. */
     public Optional<Start> startOf(int figure) {
-        return Optional.ofNullable(own.get(figure));
+        return Optional.ofNullable(own[figure]);
     }
 
     /** The kind of the leftmost cable in the figure's lowest row. */

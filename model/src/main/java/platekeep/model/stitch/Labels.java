@@ -169,6 +169,11 @@ final class Labels {
         return cells[set];
     }
 
+    /** From its leftmost to its rightmost cell, both included. */
+    int width(int set) {
+        return to[set] - from[set] + 1;
+    }
+
     int top(int set) {
         return top[set];
     }

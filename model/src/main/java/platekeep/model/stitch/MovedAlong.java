@@ -45,8 +45,15 @@ final class MovedAlong implements OldKinds {
         }
     }
 
+    /** What the cables of the edited plate were, in place or moved along. */
+    static OldKinds of(Plate before, Kinds was, Plate edited) {
+        boolean moved = !only(before, edited, Kinds.indexOf(before.rows())).isEmpty()
+                && !only(edited, before, Kinds.indexOf(edited.rows())).isEmpty();
+        return moved ? new MovedAlong(before, was, edited) : OldKinds.of(was, before, edited);
+    }
+
     @SuppressWarnings({"unchecked", "rawtypes"})
-    MovedAlong(Plate before, Kinds was, Plate edited) {
+    private MovedAlong(Plate before, Kinds was, Plate edited) {
         this.before = before;
         this.edited = edited;
         this.was = was;

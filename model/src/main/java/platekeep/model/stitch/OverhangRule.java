@@ -50,7 +50,7 @@ final class OverhangRule {
             rule.row(r);
         }
         for (int f = 0; f < rule.count.length; f++) {
-            if (rule.count[f] > 0) {
+            if (rule.count[f] > 0 && findings.hasRoomFor(RULE)) {
                 rule.report(f, findings);
             }
         }

@@ -3,7 +3,10 @@ package platekeep.model.stitch;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
@@ -11,21 +14,36 @@ import platekeep.model.plate.Row;
 /** Threads carried far behind a figure before their colour resumes, and a blank row where one may be missing. */
 final class ThreadRules {
 
+    private static final String CARRIED = "carried-thread";
+
+    /** Keys of a palette are ASCII. */
+    private static final int KEYS = 128;
+
     private final Plate plate;
     private final Figures figures;
     private final int most;
-    private final Map<Integer, Map<Character, Carry>> worst = new TreeMap<>();
+    private final int[] lastFigure = new int[KEYS];
+    private final int[] lastCell = new int[KEYS];
+    private final Map<Long, Integer> aside = new HashMap<>();
+    private final Map<Integer, Carry> worst = new TreeMap<>();
 
-    /** The farthest that a colour is carried in a figure, and in how many places. */
-    private record Carry(int row, int from, int to, int places) {
-        int pleats() {
-            return to - from - 1;
-        }
+    /** The farthest that a thread is carried in a figure, in how many places any is, and of which colours. */
+    private static final class Carry {
+        private char key;
+        private int row;
+        private int from;
+        private int to;
+        private int places;
+        private final SortedSet<Character> keys = new TreeSet<>();
 
-        Carry with(int newRow, int newFrom, int newTo) {
-            return newTo - newFrom > to - from
-                    ? new Carry(newRow, newFrom, newTo, places + 1)
-                    : new Carry(row, from, to, places + 1);
+        void note(char newKey, int newRow, int newFrom, int newTo) {
+            if (places++ == 0 || newTo - newFrom > to - from) {
+                key = newKey;
+                row = newRow;
+                from = newFrom;
+                to = newTo;
+            }
+            keys.add(newKey);
         }
     }
 
@@ -40,18 +58,36 @@ final class ThreadRules {
         for (int r = 0; r < plate.rows().size(); r++) {
             rules.carried(r);
         }
-        rules.worst.forEach((figure, carries) -> carries.forEach((key, carry) -> rules.report(key, carry, findings)));
+        for (Carry carry : rules.worst.values()) {
+            if (findings.hasRoomFor(CARRIED)) {
+                rules.report(carry, findings);
+            }
+        }
         for (int r = 1; r < plate.rows().size() - 1; r++) {
             rules.blank(r, findings);
         }
     }
 
+    /** Whether a thread is carried farther than is usual anywhere in the plate. */
+    static boolean hasLongFloats(Plate plate) {
+        ThreadRules rules = new ThreadRules(plate, Kinds.of(plate), CheckSettings.DEFAULT.carried());
+        for (int r = 0; r < plate.rows().size() && rules.worst.isEmpty(); r++) {
+            rules.carried(r);
+        }
+        return !rules.worst.isEmpty();
+    }
+
+    /**
+     * One row. The last run of each colour is kept in an array; where a figure comes between two arms of another, the arm's
+     * last run is kept aside.
+     */
     private void carried(int row) {
-        Map<Long, Integer> last = new HashMap<>();
+        Arrays.fill(lastFigure, Figures.NONE);
+        aside.clear();
         String cells = plate.rows().get(row).cells();
         for (int i = 0; i < cells.length(); i++) {
             char key = cells.charAt(i);
-            if (key == Row.EMPTY) {
+            if (key == Row.EMPTY || key >= KEYS) {
                 continue;
             }
             int from = i;
@@ -59,33 +95,56 @@ final class ThreadRules {
                 i++;
             }
             int figure = figures.at(row, plate.from() + from);
-            Integer before = last.put((long) figure << Character.SIZE | key, i);
-            if (before != null && from - before - 1 > most) {
+            int before = lastOf(key, figure);
+            if (before != Figures.NONE && from - before - 1 > most) {
                 note(figure, key, row, plate.from() + before, plate.from() + from);
             }
+            lastFigure[key] = figure;
+            lastCell[key] = i;
         }
     }
 
+    /** The last cell of a colour in a figure; none where it did not come yet in this row. */
+    private int lastOf(char key, int figure) {
+        int other = lastFigure[key];
+        if (other == figure || other == Figures.NONE) {
+            return other == figure ? lastCell[key] : Figures.NONE;
+        }
+        if (figures.labels().width(other) > 1) {
+            aside.put((long) other << Character.SIZE | key, lastCell[key]);
+        }
+        return aside.isEmpty() ? Figures.NONE : aside.getOrDefault((long) figure << Character.SIZE | key, Figures.NONE);
+    }
+
     private void note(int figure, char key, int row, int from, int to) {
-        Map<Character, Carry> carries = worst.computeIfAbsent(figure, f -> new TreeMap<>());
-        Carry known = carries.get(key);
-        carries.put(key, known == null ? new Carry(row, from, to, 1) : known.with(row, from, to));
+        worst.computeIfAbsent(figure, f -> new Carry()).note(key, row, from, to);
     }
 
-    private void report(char key, Carry carry, Findings findings) {
-        String name = plate.palette().get(key).map(Colour::name).orElse("colour " + key);
+    private void report(Carry carry, Findings findings) {
         findings.at(
-                carry.row(),
-                carry.from() + 1,
+                carry.row,
+                carry.from + 1,
                 Severity.WARNING,
-                "carried-thread",
-                "The thread of " + name + " is carried behind " + Words.count(carry.pleats(), "pleat") + ", from pleat "
-                        + (carry.from() + 1) + " to pleat " + carry.to() + times(carry.places() - 1)
-                        + "; end it off, or work the colour between.");
+                CARRIED,
+                "The thread of " + name(carry.key) + " is carried behind "
+                        + Words.count(carry.to - carry.from - 1, "pleat") + ", from pleat " + (carry.from + 1)
+                        + " to pleat " + carry.to + others(carry) + "; end it off, or work the colour between.");
     }
 
-    private static String times(int more) {
-        return more == 0 ? "" : ", and as far or less in " + Words.count(more, "other place") + " of this figure";
+    private String others(Carry carry) {
+        if (carry.places == 1) {
+            return "";
+        }
+        String also = carry.keys.stream()
+                .filter(key -> key != carry.key)
+                .map(this::name)
+                .collect(Collectors.joining(", "));
+        return " (and too far in " + Words.count(carry.places - 1, "other place") + " of this figure"
+                + (also.isEmpty() ? "" : ", also " + also) + ")";
+    }
+
+    private String name(char key) {
+        return plate.palette().get(key).map(Colour::name).orElse("colour " + key);
     }
 
     /**

@@ -181,8 +181,22 @@ class CheckTest {
 
         assertThat(check(four)).isEmpty();
         assertThat(only("carried-thread", five).text())
-                .isEqualTo("The thread of colour a is carried behind 5 pleats, from pleat 3 to pleat 8, and as far or"
-                        + " less in 1 other place of this figure; end it off, or work the colour between.");
+                .isEqualTo(
+                        "The thread of colour a is carried behind 5 pleats, from pleat 3 to pleat 8 (and too far in 1"
+                                + " other place of this figure); end it off, or work the colour between.");
+        assertThat(only("carried-thread", five).row()).hasValue(2);
+    }
+
+    @Test
+    void threadsCarriedInOneFigureAreOneFindingThatNamesTheColours() {
+        Plate two = started(plate("aaaa aaabbbbbaaabbb"), start("aaaa", 1, DOWN));
+        Plate three = started(plate("aaaa aaabbbbbaaaaaaabbb"), start("aaaa", 1, DOWN));
+
+        assertThat(only("carried-thread", two).text()).doesNotContain("and too far");
+        assertThat(only("carried-thread", three).text())
+                .startsWith(
+                        "The thread of colour b is carried behind 7 pleats, from pleat 9 to pleat 16 (and too far in"
+                                + " 1 other place of this figure, also colour a)");
     }
 
     @Test

@@ -27,7 +27,7 @@ class KeptKindsPropertyTest {
         assertThat(KeptKinds.after(plate, plate)).isSameAs(plate);
     }
 
-    @Property(tries = 600)
+    @Property(tries = 400)
     void paintingAndErasingTurnNoOldCable(@ForAll("plates") Plate before, @ForAll Random random) {
         Plate edited = painted(before, random);
         Plate kept = KeptKinds.after(before, edited);
@@ -36,7 +36,7 @@ class KeptKindsPropertyTest {
         assertThat(KeptKinds.after(before, kept)).isEqualTo(kept);
     }
 
-    @Property(tries = 600)
+    @Property(tries = 400)
     void rowsPutInOrTakenOutTurnOnlyWhatLiesBeyondThem(@ForAll("plates") Plate before, @ForAll Random random) {
         Plate edited = rowsChanged(before, random);
         Plate kept = KeptKinds.after(before, edited);
@@ -45,14 +45,14 @@ class KeptKindsPropertyTest {
         assertThat(KeptKinds.after(before, kept)).isEqualTo(kept);
     }
 
-    @Property(tries = 600)
+    @Property(tries = 400)
     void bothAtOnceKeepTheKindsToo(@ForAll("plates") Plate before, @ForAll Random random) {
         Plate kept = KeptKinds.after(before, painted(rowsChanged(before, random), random));
 
         assertEveryFigureKeepsItsKinds(before, kept);
     }
 
-    @Property(tries = 500)
+    @Property(tries = 300)
     void noStartIsLeftOnARowThatIsGoneNorTwoMovedToOnePlace(@ForAll("plates") Plate before, @ForAll Random random) {
         Plate kept = KeptKinds.after(before, rowsChanged(before, random));
         Set<RowId> gone = new HashSet<>();
