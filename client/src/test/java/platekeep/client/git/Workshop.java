@@ -41,7 +41,8 @@ final class Workshop {
 
     Workshop(Path root) {
         this.root = root;
-        this.libraries = new GitLibraries(clock, new Cache(root.resolve("cache")), Runnable::run);
+        this.libraries =
+                new GitLibraries(clock, new Cache(root.resolve("cache")), Runnable::run, new ThemesOnlyJoiner());
     }
 
     Library create(String folder) throws LibraryException {
