@@ -9,6 +9,7 @@ import java.util.logging.Logger;
 import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.GalleryScreen;
 import platekeep.client.library.Libraries;
+import platekeep.client.plate.PlateScreen;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
 import platekeep.client.settings.Settings;
@@ -54,6 +55,10 @@ final class Wiring {
                 closed.run();
             });
             room.frontIs(window);
+            Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
+                LOG.log(Level.SEVERE, "unexpected", e);
+                tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG));
+            });
             window.open();
             List<Path> wanted = folders.isEmpty() ? settings.libraries() : folders;
             new ArrayList<>(wanted).forEach(folder -> room.open(folder, library -> {}));
@@ -63,6 +68,6 @@ final class Wiring {
     private List<Screen> screens(Workroom room) {
         Drafts drafts = new Drafts(dataFolder.resolve("drafts"));
         Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
-        return List.of(new GalleryScreen(room, drafts, thumbnails));
+        return List.of(new GalleryScreen(room, drafts, thumbnails), new PlateScreen(room, drafts, thumbnails));
     }
 }

@@ -16,8 +16,10 @@ import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import platekeep.client.ui.Look;
+import platekeep.client.ui.Pictures;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Sign;
+import platekeep.client.ui.Texts;
 import platekeep.client.ui.Widgets;
 
 /** Paints one plate of the gallery: the picture, its marks, title and facts. */
@@ -88,7 +90,7 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         int y = GAP + 4;
         double zoom = g.getTransform().getScaleX();
         Dimension dots = new Dimension((int) Math.ceil(picture.width * zoom), (int) Math.ceil(picture.height * zoom));
-        Optional<BufferedImage> ready = pictures.of(card, dots);
+        Optional<BufferedImage> ready = card.plate().flatMap(plate -> pictures.of(card.content(), plate, dots));
         if (ready.isPresent()) {
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             g.drawImage(ready.get(), x, y, picture.width, picture.height, null);
@@ -137,25 +139,12 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         int y = 2 * GAP + 4 + picture.height + metrics.getAscent();
         g.setFont(bold);
         g.setColor(Look.ink());
-        g.drawString(cut(card.title(), g.getFontMetrics(bold), width), x, y);
+        g.drawString(Texts.cut(card.title(), g.getFontMetrics(bold), width), x, y);
         g.setFont(getFont().deriveFont(getFont().getSize2D() - 1f));
         FontMetrics small = g.getFontMetrics();
         g.setColor(card.plate().isEmpty() ? Look.trouble() : Look.faintInk());
-        g.drawString(cut(card.facts(), small, width), x, y + metrics.getHeight());
-        g.drawString(cut(card.size(), small, width), x, y + 2 * metrics.getHeight() - 1);
-    }
-
-    /** The text, cut short with dots where it is too long. */
-    private static String cut(String text, FontMetrics metrics, int width) {
-        String line = text.lines().findFirst().orElse("");
-        if (metrics.stringWidth(line) <= width) {
-            return line;
-        }
-        int end = line.length();
-        while (end > 0 && metrics.stringWidth(line.substring(0, end) + "…") > width) {
-            end--;
-        }
-        return line.substring(0, end) + "…";
+        g.drawString(Texts.cut(card.facts(), small, width), x, y + metrics.getHeight());
+        g.drawString(Texts.cut(card.size(), small, width), x, y + 2 * metrics.getHeight() - 1);
     }
 
     @Override

@@ -23,6 +23,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.task.Tasks;
+import platekeep.client.ui.Pictures;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;

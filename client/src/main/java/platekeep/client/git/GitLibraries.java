@@ -19,7 +19,6 @@ import platekeep.client.git.desk.Workroom;
 import platekeep.client.git.history.IndexFile;
 import platekeep.client.git.history.VersionIndex;
 import platekeep.client.git.plates.Entries;
-import platekeep.client.git.plates.Joiner;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.store.BlindSystem;
 import platekeep.client.git.store.Disk;
@@ -52,36 +51,33 @@ public final class GitLibraries implements Libraries {
     private final Clock clock;
     private final Cache cache;
     private final Executor helpers;
-    private final Joiner joiner;
     private final Disk disk;
 
     /**
      * @param clock dates the versions, in its zone
      * @param cache where the index of versions is kept between two runs
      * @param helpers where reading in parallel may run
-     * @param joiner joins two edits of one plate
      */
-    public GitLibraries(Clock clock, Cache cache, Executor helpers, Joiner joiner) {
-        this(clock, cache, helpers, joiner, Disk.AT_ONCE);
+    public GitLibraries(Clock clock, Cache cache, Executor helpers) {
+        this(clock, cache, helpers, Disk.AT_ONCE);
     }
 
-    private GitLibraries(Clock clock, Cache cache, Executor helpers, Joiner joiner, Disk disk) {
+    private GitLibraries(Clock clock, Cache cache, Executor helpers, Disk disk) {
         this.clock = clock;
         this.disk = disk;
         this.cache = cache;
         this.helpers = helpers;
-        this.joiner = joiner;
         BlindSystem.install();
     }
 
     @Override
     public Libraries at(Clock other) {
-        return new GitLibraries(other, cache, helpers, joiner, disk);
+        return new GitLibraries(other, cache, helpers, disk);
     }
 
     @Override
     public Libraries syncedWhenClosed() {
-        return new GitLibraries(clock, cache, helpers, joiner, Disk.WHEN_CLOSED);
+        return new GitLibraries(clock, cache, helpers, Disk.WHEN_CLOSED);
     }
 
     @Override
@@ -216,7 +212,7 @@ public final class GitLibraries implements Libraries {
     }
 
     private GitLibrary library(Store store) {
-        return new GitLibrary(room(store), joiner);
+        return new GitLibrary(room(store));
     }
 
     private Workroom room(Store store) {

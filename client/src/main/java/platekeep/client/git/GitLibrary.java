@@ -8,7 +8,6 @@ import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.desk.Desk;
 import platekeep.client.git.desk.Workroom;
 import platekeep.client.git.partner.Partner;
-import platekeep.client.git.plates.Joiner;
 import platekeep.client.git.store.Trouble;
 import platekeep.client.library.Arrivals;
 import platekeep.client.library.BroughtIn;
@@ -37,10 +36,10 @@ final class GitLibrary implements Library {
     private final Desk desk;
     private final Partner partner;
 
-    GitLibrary(Workroom room, Joiner joiner) {
+    GitLibrary(Workroom room) {
         this.room = room;
         this.desk = new Desk(room);
-        this.partner = new Partner(room, joiner);
+        this.partner = new Partner(room);
     }
 
     /** Something that may fail because of the disk or for a reason that has its sentence already. */

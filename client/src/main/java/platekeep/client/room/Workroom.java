@@ -23,6 +23,10 @@ import platekeep.client.task.Tasks;
 public final class Workroom {
     private static final Logger LOG = Logger.getLogger(Workroom.class.getName());
 
+    /** What is said when the fault is ours. */
+    public static final String OUR_BUG = "Something went wrong in Platekeep itself. What was saved is untouched; try"
+            + " again, and if it happens again, look into the log.";
+
     private final Libraries libraries;
     private final Tasks tasks;
     private final Settings settings;
@@ -162,8 +166,7 @@ public final class Workroom {
             front.trouble(why.getMessage());
         } else {
             LOG.log(Level.SEVERE, "unexpected", why);
-            front.trouble("Something went wrong in Platekeep itself. What was saved is untouched; try again, and if it"
-                    + " happens again, look into the log.");
+            front.trouble(OUR_BUG);
         }
     }
 

@@ -21,8 +21,11 @@ import platekeep.model.plate.CableKind;
  * the graphics handed in; only what lies in its clip is painted, so a small change costs little.
  */
 public final class PlatePainter {
-    /** Below so many dots a pleat a chart is painted without outlines and fine lines. */
-    private static final double FINE = 5;
+    /** Below so many dots a pleat a chart is painted without fine lines, its cables as plain bars. */
+    private static final double FINE = 4;
+
+    /** Below so many dots a pleat cables have no outline, which would take too much of their colour. */
+    private static final double OUTLINED = 8;
 
     private ClothRaster raster;
 
@@ -109,8 +112,12 @@ public final class PlatePainter {
             g.fill(new Rectangle2D.Double(x, y, scale.cable(), scale.half()));
             return;
         }
-        RoundRectangle2D.Double bar = bar(scale, x, y);
         g.setColor(colour);
+        if (scale.pleat() < OUTLINED) {
+            g.fill(new RoundRectangle2D.Double(x + 0.2, y + 0.2, scale.cable() - 0.4, scale.half() - 0.4, 3, 3));
+            return;
+        }
+        RoundRectangle2D.Double bar = bar(scale, x, y);
         g.fill(bar);
         g.setColor(outline(colour));
         g.setStroke(hairline());

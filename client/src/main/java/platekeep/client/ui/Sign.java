@@ -26,6 +26,8 @@ public enum Sign {
     PAINT("M14 4l6 6l-10 10l-6 1l1 -6z M12 6l6 6"),
     ERASE("M10 5h11v7l-8 8h-5l-5 -5z M7 8l7 11"),
     PICK("M13 7l4 4l-9 9h-4v-4z M14 4l6 6"),
+    FILL("M12 3l8 8l-8 8l-8 -8z M8 7l8 8 M21 14v6"),
+    POINT("M5 3l14 9l-7 1l-3 7z"),
     UNDO("M9 5l-5 5l5 5 M4 10h10l5 3v6"),
     REDO("M15 5l5 5l-5 5 M20 10h-10l-5 3v6"),
     ZOOM_IN("M10 4l4 2l2 4l-2 4l-4 2l-4 -2l-2 -4l2 -4z M15 15l6 6 M10 7v6 M7 10h6"),

@@ -41,8 +41,7 @@ final class Workshop {
 
     Workshop(Path root) {
         this.root = root;
-        this.libraries =
-                new GitLibraries(clock, new Cache(root.resolve("cache")), Runnable::run, new ThemesOnlyJoiner());
+        this.libraries = new GitLibraries(clock, new Cache(root.resolve("cache")), Runnable::run);
     }
 
     Library create(String folder) throws LibraryException {

@@ -9,12 +9,14 @@ import java.time.Clock;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import platekeep.client.cache.Cache;
 import platekeep.client.git.GitLibraries;
 import platekeep.client.library.Arrivals;
+import platekeep.client.library.BroughtIn;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Libraries;
 import platekeep.client.library.Library;
@@ -22,6 +24,11 @@ import platekeep.client.library.LibraryException;
 import platekeep.client.library.Version;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
+import platekeep.model.stitch.Check;
+import platekeep.model.stitch.CheckSettings;
+import platekeep.model.stitch.Severity;
+import platekeep.model.text.PlateText;
+import platekeep.model.text.SeriesText;
 import platekeep.sample.Happening;
 import platekeep.sample.SampleStory;
 
@@ -34,13 +41,7 @@ class SampleLibraryTest {
 
     @BeforeAll
     static void make() throws LibraryException {
-        libraries = new GitLibraries(
-                Clock.systemDefaultZone(),
-                new Cache(root.resolve("cache")),
-                Runnable::run,
-                (base, mine, theirs, a, b) -> {
-                    throw new AssertionError("nothing is joined while the sample library is made");
-                });
+        libraries = new GitLibraries(Clock.systemDefaultZone(), new Cache(root.resolve("cache")), Runnable::run);
         sample = SampleLibrary.make(root.resolve("one"), libraries);
     }
 
@@ -105,6 +106,52 @@ class SampleLibraryTest {
             assertThat(arrivals.incoming()).hasSize(2);
             assertThat(arrivals.waiting()).hasSize(2);
             assertThat(arrivals.plates()).hasSize(2).allMatch(Arrivals.Arrival::bothChanged);
+        }
+    }
+
+    @Test
+    void everyPlatePassesTheCheckAtEveryVersion() throws LibraryException {
+        SampleStory story = SampleStory.read();
+        Set<String> texts = new TreeSet<>();
+        story.happenings()
+                .forEach(h -> h.put().values().stream()
+                        .filter(text -> text.startsWith("plates/"))
+                        .forEach(texts::add));
+        for (String text : texts) {
+            Plate plate = PlateText.read(text, story.text(text)).value().orElseThrow();
+            assertThat(Check.of(plate, CheckSettings.DEFAULT))
+                    .as(text)
+                    .noneMatch(finding -> finding.severity() == Severity.ERROR);
+        }
+        assertThat(texts).hasSizeGreaterThanOrEqualTo(90);
+    }
+
+    @Test
+    void everyTextIsCanonical() {
+        SampleStory story = SampleStory.read();
+        for (Happening happening : story.happenings()) {
+            for (String text : happening.put().values()) {
+                byte[] bytes = story.text(text);
+                byte[] again = text.startsWith("plates/")
+                        ? PlateText.bytes(PlateText.read(text, bytes).value().orElseThrow())
+                        : SeriesText.bytes(SeriesText.read(text, bytes).value().orElseThrow());
+                assertThat(again).as(text).isEqualTo(bytes);
+            }
+        }
+    }
+
+    @Test
+    void oneOfTheTwoPlatesJoinsCleanAndTheOtherHasTwoClashes() throws LibraryException {
+        SampleLibrary joined = SampleLibrary.make(root.resolve("four"), libraries);
+        try (Library library = libraries.open(joined.workshop())) {
+            BroughtIn result = library.bringIn(library.look(Progress.NONE), List.of(), Progress.NONE);
+            assertThat(result.newest().isJoin()).isTrue();
+            assertThat(result.joined()).hasSize(1);
+            assertThat(result.clashing()).hasSize(1);
+            Plate clashing = library.plate(result.clashing().get(0))
+                    .flatMap(Entry::plate)
+                    .orElseThrow();
+            assertThat(clashing.clashes()).hasSize(2);
         }
     }
 

@@ -127,6 +127,23 @@ public final class Drawing {
         return up[row * positions + index] ? CableKind.UP : CableKind.DOWN;
     }
 
+    /** Whether another drawing has the same rows, pleats, gathering rows, lines and single stitches. */
+    public boolean hasShapeOf(Drawing other) {
+        return rows == other.rows
+                && positions == other.positions
+                && plate.from() == other.plate.from()
+                && gathering.equals(other.gathering)
+                && strands.equals(other.strands)
+                && knots.equals(other.knots);
+    }
+
+    /** Whether a row looks the same in another drawing of the same shape. */
+    public boolean hasRowOf(Drawing other, int row) {
+        int from = row * positions;
+        int to = from + positions;
+        return Arrays.equals(rgb, from, to, other.rgb, from, to) && Arrays.equals(up, from, to, other.up, from, to);
+    }
+
     /** Whether the spot is on the chart. */
     public boolean has(Spot spot) {
         return spot.row() >= 0 && spot.row() < rows && spot.index() >= 0 && spot.index() < positions;

@@ -104,16 +104,25 @@ final class KindsKept {
                     continue;
                 }
                 seen.put(figure, true);
-                int m = origin.of(0, r, c).map(o -> mine.kind(o[0], o[1])).orElse(b);
-                int t = origin.of(1, r, c).map(o -> theirs.kind(o[0], o[1])).orElse(b);
-                int wanted = b ^ (m < 0 ? b : m) ^ (t < 0 ? b : t);
+                boolean turnedAlone =
+                        turnedAlone(origin.of(0, r, c), mine, b) || turnedAlone(origin.of(1, r, c), theirs, b);
                 Optional<RowId> id = joined.rows().get(row).id();
-                if (now.kind(row, k) != wanted && id.isPresent()) {
-                    out.add(new Start(
-                            id.get(), cells.frame().position(k), wanted == 0 ? CableKind.DOWN : CableKind.UP));
+                if (now.kind(row, k) != b && !turnedAlone && id.isPresent()) {
+                    out.add(new Start(id.get(), cells.frame().position(k), b == 0 ? CableKind.DOWN : CableKind.UP));
                 }
             }
         }
         return out;
+    }
+
+    /** Whether a side by itself left the cable turned, in a figure without a start of its own: that is not for a join to mend. */
+    private static boolean turnedAlone(Optional<int[]> place, Phases side, int kind) {
+        if (place.isEmpty()) {
+            return false;
+        }
+        int row = place.get()[0];
+        int k = place.get()[1];
+        int figure = side.labels.at(row, k);
+        return figure >= 0 && !side.hasStart(figure) && side.kind(row, k) != kind;
     }
 }

@@ -43,8 +43,12 @@ final class PlacedJoin {
         return s < 0 ? base : sides[s].plate();
     }
 
-    private char identity(int s, char letter) {
-        return s < 0 ? letter : colours.identity(s, letter);
+    /** The colour's identity; {@code was} is what the same thing had before, so that one that only followed is no change. */
+    private char identity(int s, char letter, Optional<Character> was) {
+        if (s < 0) {
+            return letter;
+        }
+        return was.map(w -> colours.identity(s, letter, w)).orElseGet(() -> colours.identity(s, letter));
     }
 
     /** Identities that a side newly uses in a line or mark though the other side took the colour out. */
@@ -83,7 +87,10 @@ final class PlacedJoin {
                 Placing.Spot spot = placing.pleat(s, mark.row(), mark.place());
                 String key = mark.stitch() + "|" + where(spot);
                 spots.putIfAbsent(key, spot);
-                byKey.put(key, mark.at(NOWHERE, "0").withColour(identity(s, mark.colour())));
+                Optional<Mark> was = s < 0
+                        ? Optional.empty()
+                        : Optional.ofNullable(all.get(0).get(key));
+                byKey.put(key, mark.at(NOWHERE, "0").withColour(identity(s, mark.colour(), was.map(Mark::colour))));
             }
             all.add(byKey);
         }
@@ -228,7 +235,7 @@ final class PlacedJoin {
 
     private Remark placed(int s, Remark remark, RowId row) {
         Placing.Spot from = placing.position(s, row, remark.from().orElse(0));
-        if (from.handle() < 0 || !placing.isThere(from)) {
+        if (from.handle() < 0) {
             return remark;
         }
         if (remark.from().isEmpty() || remark.to().isEmpty()) {
@@ -255,10 +262,12 @@ final class PlacedJoin {
         List<Map<ListJoin.Item, Line>> all = new ArrayList<>();
         for (int s = -1; s < 2; s++) {
             int side = s;
-            List<Line> list = plate(s).lines().stream()
-                    .map(l -> l.withColour(identity(side, l.colour())))
-                    .toList();
-            all.add(ListJoin.items(list, l -> l.on() + "|" + l.toRow().orElse("") + "|" + l.from()));
+            Map<ListJoin.Item, Line> items = ListJoin.items(
+                    plate(s).lines(), l -> l.on() + "|" + l.toRow().orElse("") + "|" + l.from());
+            Map<ListJoin.Item, Line> before = s < 0 ? Map.of() : all.get(0);
+            items.replaceAll((key, line) -> line.withColour(identity(
+                    side, line.colour(), Optional.ofNullable(before.get(key)).map(Line::colour))));
+            all.add(items);
         }
         Things<ListJoin.Item, Line> things = new Things<>(all.get(0), all.get(1), all.get(2));
         Function<Line, Line> named = line -> line.withColour(letter(line.colour()));

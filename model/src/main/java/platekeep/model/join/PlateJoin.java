@@ -2,7 +2,6 @@ package platekeep.model.join;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -124,38 +123,35 @@ final class PlateJoin {
     }
 
     /** What a side did to a figure as a whole. */
-    private record Move(Motion motion, int up) {
-        boolean isNone() {
-            return motion.isNone() && up == 0;
-        }
-    }
+    private record Move(Motion motion, int up) {}
 
-    private Move move(int s, Motion motion) {
-        return new Move(motion, rows.rotation(s).up());
-    }
-
+    /** Moves by cables and moves by rows are told apart: one of each kind are both done, two of a kind must agree. */
     private void decideMotions() {
-        Move mine = move(0, sides[0].picture());
-        Move theirs = move(1, sides[1].picture());
-        boolean torn = !mine.isNone() && !theirs.isNone() && !mine.equals(theirs);
+        int mineUp = rows.rotation(0).up();
+        int theirsUp = rows.rotation(1).up();
+        boolean heightTorn = mineUp != 0 && theirsUp != 0 && mineUp != theirsUp;
         for (int figure = 0; figure < labels.count(); figure++) {
-            Move m = move(0, sides[0].motionOf(figure));
-            Move t = move(1, sides[1].motionOf(figure));
-            boolean rotatedOnly = m.motion().isNone() || t.motion().isNone();
-            if (!m.isNone() && !t.isNone() && !m.equals(t) && (torn || !rotatedOnly)) {
-                figureClashes.add(new FigureClash(figure, value(figure, 0, m), value(figure, 1, t)));
+            Motion m = sides[0].motionOf(figure);
+            Motion t = sides[1].motionOf(figure);
+            if (heightTorn || torn(m, t)) {
+                figureClashes.add(new FigureClash(
+                        figure, value(figure, 0, new Move(m, mineUp)), value(figure, 1, new Move(t, theirsUp))));
             }
         }
         for (int layer = 0; layer < layers.count(); layer++) {
             Motion m = sides[0].motion(layer);
             Motion t = sides[1].motion(layer);
-            boolean clash = layer == 0 ? torn : !m.isNone() && !t.isNone() && !m.equals(t);
+            boolean clash = torn(m, t) || heightTorn && layer == 0;
             motions[layer] = clash ? Motion.NONE : m.isNone() ? t : m;
             placedBy[layer] = clash || m.equals(t) ? -1 : m.isNone() ? 1 : 0;
         }
-        if (torn) {
+        if (heightTorn) {
             rows.undoRotations();
         }
+    }
+
+    private static boolean torn(Motion mine, Motion theirs) {
+        return !mine.isNone() && !theirs.isNone() && !mine.equals(theirs);
     }
 
     /** The row of the joined plate about which a mirroring top to bottom turns moves with the rows put in and taken out. */
@@ -243,7 +239,7 @@ final class PlateJoin {
                 .marks(placed.marks())
                 .notions(placed.notions())
                 .remarks(placed.remarks());
-        out.starts(new StartJoin(base, sides, grid, labels, placing, clashes).join());
+        out.starts(new StartJoin(base, sides, grid, labels, placing, clashes, turnedOver()).join());
         if (pleats.isPresent()) {
             new RowClashes(colours, cells, rows, ids, frame, pleats.get(), clashes).declare();
             declareFigures();
@@ -253,12 +249,16 @@ final class PlateJoin {
         Plate unkept = out.build();
         out.starts(withMissing(unkept, pleats));
         out.clashes(clashes.sorted());
-        if (sides[0].turnedOver() != sides[1].turnedOver() || sides[0].turnedOver()) {
-            List<Row> turned = new ArrayList<>(unkept.rows());
-            Collections.reverse(turned);
-            out.rows(turned);
+        if (turnedOver()) {
+            out.rows(Side.reversed(unkept.rows()));
+            out.starts(Side.turned(out.build().starts()));
         }
         return out.build();
+    }
+
+    /** Whether somebody turned the whole chart upside down, rows and all. */
+    private boolean turnedOver() {
+        return sides[0].turnedOver() || sides[1].turnedOver();
     }
 
     private List<Age> ages(Plate mine, Plate theirs) {
@@ -377,12 +377,7 @@ final class PlateJoin {
                             .put("from", frame.position(first))
                             .put("to", frame.position(last))
                             .build();
-                    Value stayed = new Value.Builder()
-                            .put("rows", 0)
-                            .put("pleats", 0)
-                            .put("mirrored", Value.of(false))
-                            .build();
-                    clashes.add(Clash.What.FIGURE, place, stayed, clash.mine(), clash.theirs(), row);
+                    clashes.add(Clash.What.FIGURE, place, Value.NOTHING, clash.mine(), clash.theirs(), row);
                     break;
                 }
             }

@@ -11,6 +11,7 @@ import platekeep.model.compare.Motion;
 import platekeep.model.compare.PlateEdit;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
+import platekeep.model.plate.Start;
 
 /**
  * One side of a join with what it did to the earlier plate, seen so that moves are undone: every cable is asked for at
@@ -54,11 +55,25 @@ final class Side {
         if (!edit.turnedOver()) {
             return new Side(index, plate, false, edit, grid);
         }
-        List<Row> rows = new ArrayList<>(plate.rows());
-        Collections.reverse(rows);
-        Plate turned = plate.edit().rows(rows).build();
+        Plate turned = plate.edit()
+                .rows(reversed(plate.rows()))
+                .starts(turned(plate.starts()))
+                .build();
         Grid turnedGrid = Grid.of(turned, baseGrid.frame(), shared);
         return new Side(index, turned, true, PlateEdit.of(base, turned, baseGrid, turnedGrid), turnedGrid);
+    }
+
+    static List<Row> reversed(List<Row> rows) {
+        List<Row> reversed = new ArrayList<>(rows);
+        Collections.reverse(reversed);
+        return reversed;
+    }
+
+    /** A chart turned upside down has a down cable wherever an up cable was. */
+    static List<Start> turned(List<Start> starts) {
+        return starts.stream()
+                .map(s -> s.at(s.row(), s.pleat(), s.cable().turned()))
+                .toList();
     }
 
     int index() {

@@ -27,9 +27,19 @@ final class StartJoin {
     private final FigureLabels labels;
     private final Placing placing;
     private final ClashList clashes;
+    private final boolean turnedOver;
     private final FigureLabels[] sideLabels = new FigureLabels[2];
 
-    StartJoin(Plate base, Side[] sides, Grid grid, FigureLabels labels, Placing placing, ClashList clashes) {
+    /** @param turnedOver whether the whole chart is turned upside down at the end, so that values show the other kind */
+    StartJoin(
+            Plate base,
+            Side[] sides,
+            Grid grid,
+            FigureLabels labels,
+            Placing placing,
+            ClashList clashes,
+            boolean turnedOver) {
+        this.turnedOver = turnedOver;
         this.base = base;
         this.sides = sides;
         this.grid = grid;
@@ -168,7 +178,9 @@ final class StartJoin {
                         placed.start().cable());
     }
 
-    private static Value value(Optional<Start> start) {
-        return start.map(s -> (Value) s.value()).orElse(Value.NOTHING);
+    private Value value(Optional<Start> start) {
+        return start.map(s -> turnedOver ? Side.turned(List.of(s)).get(0) : s)
+                .map(s -> (Value) s.value())
+                .orElse(Value.NOTHING);
     }
 }

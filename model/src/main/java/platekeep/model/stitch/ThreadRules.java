@@ -147,54 +147,26 @@ final class ThreadRules {
         return plate.palette().get(key).map(Colour::name).orElse("colour " + key);
     }
 
-    /** A blank row with cables in both rows next to it, whose figures overlap in their pleats. */
+    /**
+     * A blank row with cables over the same pleat in both rows next to it. A blank row parts figures, so they are of two;
+     * it is the rows that face each other that count, not how far the figures reach elsewhere.
+     */
     private void blank(int row, Findings findings) {
         if (!plate.rows().get(row).isBlank()) {
             return;
         }
-        int[] reached = new int[plate.positions() + 1];
-        cover(row + 1, reached);
-        for (int i = 0; i < plate.positions(); i++) {
-            int figure = figures.at(row - 1, plate.from() + i);
-            if (figure == Figures.NONE) {
-                continue;
-            }
-            Figure above = figures.get(figure);
-            int met = reached[above.from() - plate.from()];
-            if (met <= above.to() - plate.from()) {
-                findings.at(
-                        row,
-                        plate.from() + met,
-                        Severity.WARNING,
-                        "blank-row",
-                        "This row is blank between two figures one above the other; was a row forgotten?");
+        int last = plate.from() + plate.positions();
+        for (int pleat = plate.from(); pleat <= last; pleat++) {
+            if (isTaken(row - 1, pleat) && isTaken(row + 1, pleat)) {
+                String text = "This row is blank between two figures one above the other; was a row forgotten?";
+                findings.at(row, pleat, Severity.WARNING, "blank-row", text);
                 return;
             }
         }
     }
 
-    /** Fills in, for each position, the first position from it on that a figure with a cable in this row reaches over. */
-    private void cover(int row, int[] reached) {
-        int[] change = new int[plate.positions() + 1];
-        int previous = Figures.NONE;
-        for (int i = 0; i < plate.positions(); i++) {
-            int figure = figures.at(row, plate.from() + i);
-            if (figure != Figures.NONE && figure != previous) {
-                Figure below = figures.get(figure);
-                change[below.from() - plate.from()]++;
-                change[below.to() - plate.from() + 1]--;
-            }
-            previous = figure;
-        }
-        Arrays.fill(reached, Integer.MAX_VALUE);
-        int over = 0;
-        boolean[] covered = new boolean[plate.positions()];
-        for (int i = 0; i < covered.length; i++) {
-            over += change[i];
-            covered[i] = over > 0;
-        }
-        for (int i = covered.length - 1; i >= 0; i--) {
-            reached[i] = covered[i] ? i : reached[i + 1];
-        }
+    /** Whether a cable of the row lies over the pleat. */
+    private boolean isTaken(int row, int pleat) {
+        return figures.at(row, pleat - 1) != Figures.NONE || figures.at(row, pleat) != Figures.NONE;
     }
 }

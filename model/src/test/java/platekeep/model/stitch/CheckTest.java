@@ -218,6 +218,15 @@ class CheckTest {
     }
 
     @Test
+    void aFigureThatReachesUnderAnotherOnlyFartherDownIsNotTooClose() {
+        Plate tail = started(
+                plate("aaaa aa.....", "bbbb .......", "cccc .....aa", "dddd ...aaaa", "eeee .aaaaaa"),
+                start("eeee", 2, DOWN));
+
+        assertThat(check(tail)).isEmpty();
+    }
+
+    @Test
     void aColourForFewCablesOrNoneIsAHint() {
         Plate few = started(plate("aaaa aaabb"), start("aaaa", 1, DOWN));
         Plate unused = few.edit()

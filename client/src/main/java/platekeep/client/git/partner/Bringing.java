@@ -13,7 +13,6 @@ import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.desk.Workroom;
 import platekeep.client.git.history.Step;
 import platekeep.client.git.plates.Contents;
-import platekeep.client.git.plates.Joiner;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.Changes;
 import platekeep.client.git.store.FileAt;
@@ -29,14 +28,12 @@ import platekeep.model.text.PlateText;
 /** One bringing in under way: the join is worked out in memory, then saved as one version, or nothing is. */
 final class Bringing {
     private final Workroom room;
-    private final Joiner joiner;
     private final Writing writing;
     private final Hand hand;
     private final Contents contents;
 
-    Bringing(Workroom room, Joiner joiner, Writing writing, Hand hand) {
+    Bringing(Workroom room, Writing writing, Hand hand) {
         this.room = room;
-        this.joiner = joiner;
         this.writing = writing;
         this.hand = hand;
         this.contents = new Contents(room.store());
@@ -75,9 +72,9 @@ final class Bringing {
 
     private TreeJoin.Joined join(ObjectId mine, ObjectId theirs, TreeFiles here, TreeFiles there, List<Plate> settled)
             throws IOException, LibraryException {
-        TreeJoin plain = new TreeJoin(contents, new TextJoin(contents, joiner, TextJoin.Hands.UNKNOWN));
+        TreeJoin plain = new TreeJoin(contents, new TextJoin(contents, TextJoin.LastHands.UNKNOWN));
         TreeFiles base = new CommonBase(room.store(), plain).of(mine, theirs);
-        TextJoin texts = new TextJoin(contents, joiner, hands(mine, theirs));
+        TextJoin texts = new TextJoin(contents, hands(mine, theirs));
         TreeJoin.Joined joined = new TreeJoin(contents, texts).join(new TreeJoin.Three<>(base, here, there));
         return settled.isEmpty() ? joined : withSettled(joined, settled, texts);
     }
@@ -108,10 +105,10 @@ final class Bringing {
     }
 
     /** Who changed each plate last on either side since the two parted. */
-    private TextJoin.Hands hands(ObjectId mine, ObjectId theirs) throws IOException {
+    private TextJoin.LastHands hands(ObjectId mine, ObjectId theirs) throws IOException {
         Map<String, ObjectId> here = lastTouches(room.index().only(mine, theirs));
         Map<String, ObjectId> there = lastTouches(room.index().only(theirs, mine));
-        return new TextJoin.Hands() {
+        return new TextJoin.LastHands() {
             @Override
             public Optional<String> mine(String plateId) throws IOException {
                 return name(here.get(plateId));

@@ -15,7 +15,6 @@ import platekeep.client.git.history.Step;
 import platekeep.client.git.history.VersionNames;
 import platekeep.client.git.plates.Contents;
 import platekeep.client.git.plates.Entries;
-import platekeep.client.git.plates.Joiner;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.Changes;
 import platekeep.client.git.store.TreeFiles;
@@ -34,12 +33,10 @@ import platekeep.model.text.LibraryFacts;
 public final class Partner {
     private final Workroom room;
     private final SharedCopy shared;
-    private final Joiner joiner;
 
-    public Partner(Workroom room, Joiner joiner) {
+    public Partner(Workroom room) {
         this.room = room;
         this.shared = new SharedCopy(room.store());
-        this.joiner = joiner;
     }
 
     public SharedCopy sharedCopy() {
@@ -124,7 +121,7 @@ public final class Partner {
     /** The plates that differ there from what both libraries came from. */
     private List<Arrivals.Arrival> arrivals(ObjectId mine, ObjectId theirs) throws IOException, LibraryException {
         Contents contents = new Contents(room.store());
-        TextJoin texts = new TextJoin(contents, joiner, TextJoin.Hands.UNKNOWN);
+        TextJoin texts = new TextJoin(contents, TextJoin.LastHands.UNKNOWN);
         Shelf base =
                 Shelf.of(new CommonBase(room.store(), new TreeJoin(contents, texts)).of(mine, theirs), texts::idOf);
         Shelf here = room.shelf(mine);
@@ -158,7 +155,7 @@ public final class Partner {
         try (Writing writing = room.store().write()) {
             ObjectId mine = room.store().newest().orElseThrow(Refusals::notLookedAt);
             refuseIfMovedMeanwhile(seen, settled);
-            BroughtIn result = new Bringing(room, joiner, writing, hand).bringIn(mine, theirs, settled);
+            BroughtIn result = new Bringing(room, writing, hand).bringIn(mine, theirs, settled);
             new NameExchange(room, writing).takeOver();
             progress.at(2, 2, "brought in");
             return result;

@@ -29,6 +29,12 @@ final class Refusals {
                 + " than this one. Bring it in with that newer version. Nothing was brought in.");
     }
 
+    static LibraryException notJoined(String path, RuntimeException cause) {
+        return new LibraryException(
+                "The two edits of " + path + " cannot be joined: " + cause.getMessage() + " Nothing was brought in.",
+                cause);
+    }
+
     static LibraryException noneChosen() {
         return new LibraryException("No folder of a shared copy was chosen yet. Choose one first.");
     }

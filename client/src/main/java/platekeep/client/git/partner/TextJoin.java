@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.plates.Contents;
-import platekeep.client.git.plates.Joiner;
 import platekeep.client.git.plates.PlateIdScan;
 import platekeep.client.library.LibraryException;
+import platekeep.model.join.Hands;
+import platekeep.model.join.Join;
+import platekeep.model.join.JoinTrouble;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
 import platekeep.model.text.LibraryFacts;
@@ -24,18 +26,17 @@ final class TextJoin {
     private static final String NEWER = "newer-format";
 
     private final Contents contents;
-    private final Joiner joiner;
-    private final Hands hands;
+    private final LastHands hands;
     private final Map<ObjectId, Optional<String>> ids = new HashMap<>();
 
     /** Who changed a plate last on each side. */
-    interface Hands {
+    interface LastHands {
         Optional<String> mine(String plateId) throws IOException;
 
         Optional<String> theirs(String plateId) throws IOException;
 
         /** For joins of which nobody has to be told who was who. */
-        Hands UNKNOWN = new Hands() {
+        LastHands UNKNOWN = new LastHands() {
             @Override
             public Optional<String> mine(String plateId) {
                 return Optional.empty();
@@ -48,9 +49,8 @@ final class TextJoin {
         };
     }
 
-    TextJoin(Contents contents, Joiner joiner, Hands hands) {
+    TextJoin(Contents contents, LastHands hands) {
         this.contents = contents;
-        this.joiner = joiner;
         this.hands = hands;
     }
 
@@ -72,14 +72,27 @@ final class TextJoin {
         if (mine.isEmpty() || theirs.isEmpty()) {
             return Optional.empty();
         }
-        Plate joined =
-                joiner.join(readPlate(path, of.base()), mine.get(), theirs.get(), hands.mine(id), hands.theirs(id));
+        Plate joined = joined(
+                path,
+                readPlate(path, of.base()),
+                mine.get(),
+                theirs.get(),
+                new Hands(hands.mine(id), hands.theirs(id)));
         if (joined.hasClashes()) {
             fates.clashing(id);
         } else {
             fates.joined(id);
         }
         return Optional.of(PlateText.bytes(joined));
+    }
+
+    private static Plate joined(String path, Optional<Plate> base, Plate mine, Plate theirs, Hands hands)
+            throws LibraryException {
+        try {
+            return Join.of(base, mine, theirs, hands).plate();
+        } catch (JoinTrouble e) {
+            throw Refusals.notJoined(path, e);
+        }
     }
 
     private Optional<Plate> readPlate(String path, Optional<ObjectId> content) throws IOException, LibraryException {

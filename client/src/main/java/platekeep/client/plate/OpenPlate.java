@@ -1,0 +1,168 @@
+package platekeep.client.plate;
+
+import java.util.List;
+import java.util.Optional;
+import platekeep.client.draft.KeptDraft;
+import platekeep.client.library.Library;
+import platekeep.client.library.PlateVersion;
+import platekeep.client.plate.edit.Steps;
+import platekeep.model.draw.Spot;
+import platekeep.model.join.Hands;
+import platekeep.model.join.Join;
+import platekeep.model.plate.Plate;
+import platekeep.model.stitch.KeptKinds;
+import platekeep.model.stitch.RowIds;
+
+/**
+ * A plate that is open: as its newest version has it, and as it was drawn since. What is shown and saved keeps the kind
+ * of every cable that was there before.
+ */
+final class OpenPlate {
+    private final Library library;
+    private final String id;
+    private Optional<Plate> saved;
+    private Optional<String> seen;
+    private final Steps steps;
+    private List<PlateVersion> history = List.of();
+    private Optional<KeptDraft> offer = Optional.empty();
+    private Optional<String> lookingAt = Optional.empty();
+    private Spot cursor = new Spot(0, 0);
+    private Plate keptFrom;
+    private Plate kept;
+
+    private OpenPlate(Library library, Plate now, Optional<Plate> saved, Optional<String> seen) {
+        this.library = library;
+        this.id = now.id();
+        this.saved = saved;
+        this.seen = seen;
+        this.steps = new Steps(now);
+        this.cursor = new Spot(Math.max(0, now.rows().size() - 1), now.positions() / 2);
+    }
+
+    /** A plate as a version has it. */
+    static OpenPlate of(Library library, Plate saved, Optional<String> seen) {
+        Plate withIds = RowIds.given(saved);
+        return new OpenPlate(library, withIds, Optional.of(withIds), seen);
+    }
+
+    /** A plate that is in no version yet. */
+    static OpenPlate begun(Library library, Plate plate) {
+        return new OpenPlate(library, plate, Optional.empty(), Optional.empty());
+    }
+
+    Library library() {
+        return library;
+    }
+
+    String id() {
+        return id;
+    }
+
+    Steps steps() {
+        return steps;
+    }
+
+    /** The plate as its newest version has it; empty when it is in none yet. */
+    Optional<Plate> saved() {
+        return saved;
+    }
+
+    /** The version of the library that it is drawn from. */
+    Optional<String> seen() {
+        return seen;
+    }
+
+    /** The plate as drawn, every cable with the kind that it had. */
+    Plate now() {
+        Plate drawn = steps.now();
+        if (drawn != keptFrom) {
+            keptFrom = drawn;
+            kept = saved.filter(before -> !before.equals(drawn))
+                    .map(before -> KeptKinds.after(before, drawn))
+                    .orElse(drawn);
+        }
+        return kept;
+    }
+
+    /** Whether there is something to save. */
+    boolean isDrawn() {
+        return saved.isEmpty() || !saved.get().equals(now());
+    }
+
+    /** It was saved so. */
+    void savedAs(Plate plate, String version) {
+        steps.settle(plate);
+        saved = Optional.of(plate);
+        seen = Optional.of(version);
+        keptFrom = plate;
+        kept = plate;
+    }
+
+    List<PlateVersion> history() {
+        return history;
+    }
+
+    void history(List<PlateVersion> versions) {
+        history = List.copyOf(versions);
+    }
+
+    /** A step of the history by its version. */
+    Optional<PlateVersion> version(String versionId) {
+        return history.stream()
+                .filter(step -> step.version().id().equals(versionId))
+                .findFirst();
+    }
+
+    /**
+     * The library moved on. What the plate became there is taken over; where it was drawn on here meanwhile, the two
+     * are joined, and what they disagree about stays open in the plate.
+     *
+     * @return what to tell her, if anything
+     */
+    Optional<String> movedOn(Moved moved) {
+        history = moved.history();
+        if (moved.plate().isEmpty() || moved.plate().equals(saved)) {
+            if (saved.isPresent() && moved.plate().isPresent()) {
+                seen = moved.newest();
+            }
+            return Optional.empty();
+        }
+        Plate theirs = moved.plate().get();
+        boolean wasDrawn = isDrawn();
+        Plate next = wasDrawn ? Join.of(saved, now(), theirs, Hands.UNKNOWN).plate() : theirs;
+        saved = moved.plate();
+        seen = moved.newest();
+        steps.take("Take over what the library has", next);
+        return wasDrawn
+                ? Optional.of("\"" + theirs.title() + "\" has changed in the library; your draft was joined with it.")
+                : Optional.empty();
+    }
+
+    Optional<KeptDraft> offer() {
+        return offer;
+    }
+
+    void offer(Optional<KeptDraft> draft) {
+        offer = draft;
+    }
+
+    Optional<String> lookingAt() {
+        return lookingAt;
+    }
+
+    void lookAt(Optional<String> version) {
+        lookingAt = version;
+    }
+
+    Spot cursor() {
+        return cursor;
+    }
+
+    /** Moves the cursor, held on the chart. */
+    void cursor(Spot spot) {
+        Plate now = steps.now();
+        cursor = new Spot(
+                Math.max(0, Math.min(now.rows().size() - 1, spot.row())),
+                Math.max(0, Math.min(now.positions() - 1, spot.index())));
+    }
+}

@@ -1,0 +1,149 @@
+package platekeep.client.plate;
+
+import java.util.List;
+import javax.swing.JMenu;
+import platekeep.client.plate.edit.Tool;
+import platekeep.client.ui.Widgets;
+
+/** The menus of the Plate screen, and the bare keys that work while the chart has the focus. */
+final class PlateMenus {
+    private final PlatePanel panel;
+    private final PlatePresenter plates;
+    private final DrawPresenter draw;
+    private final HistoryPresenter versions;
+
+    PlateMenus(PlatePanel panel, PlatePresenter plates) {
+        this.panel = panel;
+        this.plates = plates;
+        this.draw = plates.draw();
+        this.versions = plates.history();
+        for (Tool tool : Tool.values()) {
+            Widgets.onOwnKey(panel.chart(), String.valueOf(tool.key()), () -> draw.take(tool));
+        }
+        for (int i = 1; i <= 9; i++) {
+            int n = i - 1;
+            Widgets.onOwnKey(panel.chart(), String.valueOf(i), () -> draw.chooseNth(n));
+        }
+        for (String key : List.of("ctrl PLUS", "ctrl shift EQUALS", "ctrl ADD")) {
+            Widgets.onKey(panel, key, () -> panel.header().zoomBy(1));
+        }
+        Widgets.onKey(panel, "ctrl SUBTRACT", () -> panel.header().zoomBy(-1));
+        Widgets.onKey(panel, "ctrl Y", draw::redo);
+        Widgets.onOwnKey(panel.chart(), "ESCAPE", versions::lookAtNow);
+    }
+
+    List<JMenu> all() {
+        return List.of(plate(), edit(), chart(), view());
+    }
+
+    private JMenu plate() {
+        JMenu menu = menu("menu-plate", "Plate", 'P');
+        menu.add(Widgets.item("menu-save", "Save version…", "ctrl S", this::save));
+        menu.add(Widgets.item("menu-give-up", "Give the draft up…", "", plates::giveUp));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-bring-version-back", "Bring this version back…", "", versions::bringBack));
+        menu.add(Widgets.item(
+                "menu-name-version",
+                "Name the version…",
+                "ctrl shift M",
+                () -> panel.history().nameChosen()));
+        menu.add(Widgets.item(
+                "menu-compare-versions",
+                "Compare versions",
+                "ctrl D",
+                () -> panel.history().compareChosen()));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-open-origin", "Open the plate it was started from", "", plates::openOrigin));
+        menu.add(Widgets.item("menu-settle", "Settle open clashes", "", plates::settle));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-put-plate-away", "Put away…", "", versions::putAway));
+        return menu;
+    }
+
+    private void save() {
+        panel.takeTyped();
+        versions.save();
+    }
+
+    private JMenu edit() {
+        JMenu menu = menu("menu-edit", "Edit", 'E');
+        menu.add(Widgets.item("menu-undo", "Undo", "ctrl Z", draw::undo));
+        menu.add(Widgets.item("menu-redo", "Redo", "ctrl shift Z", draw::redo));
+        menu.addSeparator();
+        for (Tool tool : Tool.values()) {
+            menu.add(Widgets.item(
+                    "menu-tool-" + tool.name().toLowerCase(java.util.Locale.ROOT),
+                    tool.word() + "  (" + tool.key() + ")",
+                    "",
+                    () -> draw.take(tool)));
+        }
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-add-colour", "Add a colour…", "ctrl shift A", draw::addColour));
+        menu.add(Widgets.item(
+                "menu-change-colour",
+                "Change the colour…",
+                "",
+                () -> draw.colour().ifPresent(draw::changeColour)));
+        return menu;
+    }
+
+    private JMenu chart() {
+        JMenu menu = menu("menu-chart", "Chart", 'C');
+        menu.add(Widgets.item("menu-row-above", "Insert a row above", "ctrl I", draw::insertAbove));
+        menu.add(Widgets.item("menu-row-below", "Insert a row below", "ctrl shift I", draw::insertBelow));
+        menu.add(Widgets.item("menu-row-again", "Duplicate the row", "ctrl R", draw::duplicateRow));
+        menu.add(Widgets.item("menu-row-away", "Delete the row", "ctrl DELETE", draw::deleteRow));
+        menu.add(Widgets.item("menu-row-up", "Move the row up", "alt UP", () -> draw.moveRow(-1)));
+        menu.add(Widgets.item("menu-row-down", "Move the row down", "alt DOWN", () -> draw.moveRow(1)));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-shift-left", "Shift to the left", "alt shift LEFT", () -> draw.shift(-1)));
+        menu.add(Widgets.item("menu-shift-right", "Shift to the right", "alt shift RIGHT", () -> draw.shift(1)));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-widen-left", "Widen at the left", "", () -> draw.widen(1, 0)));
+        menu.add(Widgets.item("menu-widen-right", "Widen at the right", "", () -> draw.widen(0, 1)));
+        menu.add(Widgets.item("menu-widen-both", "Widen at both sides", "ctrl W", () -> draw.widen(1, 1)));
+        menu.add(Widgets.item("menu-narrow-left", "Narrow at the left", "", () -> draw.widen(-1, 0)));
+        menu.add(Widgets.item("menu-narrow-right", "Narrow at the right", "", () -> draw.widen(0, -1)));
+        menu.add(Widgets.item("menu-narrow-both", "Narrow at both sides", "ctrl shift W", () -> draw.widen(-1, -1)));
+        return menu;
+    }
+
+    private JMenu view() {
+        JMenu menu = menu("menu-view", "View", 'V');
+        menu.add(Widgets.item(
+                "menu-turn-way",
+                "Chart or cloth",
+                "ctrl T",
+                () -> panel.header().turnWay()));
+        menu.addSeparator();
+        menu.add(Widgets.item(
+                "menu-zoom-in", "Zoom in", "ctrl EQUALS", () -> panel.header().zoomBy(1)));
+        menu.add(Widgets.item(
+                "menu-zoom-out", "Zoom out", "ctrl MINUS", () -> panel.header().zoomBy(-1)));
+        menu.add(Widgets.item(
+                "menu-zoom-fit",
+                "See the whole plate",
+                "ctrl 0",
+                () -> panel.header().fit()));
+        menu.addSeparator();
+        menu.add(Widgets.item(
+                "menu-to-chart", "To the chart", "F6", () -> panel.chart().requestFocusInWindow()));
+        menu.add(Widgets.item("menu-to-colours", "To the colours", "F7", () -> panel.side(0)));
+        menu.add(Widgets.item("menu-to-facts", "To the facts", "F8", () -> panel.side(1)));
+        menu.add(Widgets.item("menu-to-check", "To the check", "F9", () -> panel.side(2)));
+        menu.add(Widgets.item(
+                "menu-to-history",
+                "To the history",
+                "F10",
+                () -> panel.history().enter()));
+        menu.add(Widgets.item("menu-turn-history", "Show or hide the history", "ctrl H", panel::turnHistory));
+        return menu;
+    }
+
+    private static JMenu menu(String name, String text, char mnemonic) {
+        JMenu menu = new JMenu(text);
+        menu.setName(name);
+        menu.setMnemonic(mnemonic);
+        return menu;
+    }
+}

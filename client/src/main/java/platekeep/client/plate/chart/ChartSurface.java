@@ -1,0 +1,325 @@
+package platekeep.client.plate.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.geom.RoundRectangle2D;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.swing.JComponent;
+import javax.swing.JViewport;
+import javax.swing.UIManager;
+import platekeep.client.ui.Look;
+import platekeep.client.ui.PlatePainter;
+import platekeep.client.ui.Widgets;
+import platekeep.model.draw.ChartScale;
+import platekeep.model.draw.Drawing;
+import platekeep.model.draw.GatheringRow;
+import platekeep.model.draw.Spot;
+import platekeep.model.plate.CableKind;
+
+/** Shows a plate and tells what is done on it. Only the rows that change are painted anew. */
+public final class ChartSurface extends JComponent {
+    private static final long serialVersionUID = 1L;
+
+    private static final int MARGIN = 14;
+    private static final int LABELS = 34;
+
+    private final transient PlatePainter painter = new PlatePainter();
+    private transient Drawing drawing;
+    private transient ChartScale scale = ChartScale.whole(12);
+    private PlatePainter.View way = PlatePainter.View.CHART;
+    private transient Spot cursor = new Spot(0, 0);
+    private transient Optional<Spot> pointedOut = Optional.empty();
+
+    public ChartSurface(ChartEars ears) {
+        setName("chart");
+        setFocusable(true);
+        setOpaque(true);
+        setFocusTraversalKeysEnabled(true);
+        new ChartPointer(this, ears).listen();
+        keys(ears);
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                repaintSpot(cursor);
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaintSpot(cursor);
+            }
+        });
+    }
+
+    private void keys(ChartEars ears) {
+        String[] keys = {"UP", "DOWN", "LEFT", "RIGHT"};
+        int[][] ways = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}};
+        for (int i = 0; i < keys.length; i++) {
+            int[] to = ways[i];
+            Widgets.onOwnKey(this, keys[i], () -> ears.moveCursor(to[0], to[1]));
+            Widgets.onOwnKey(this, "shift " + keys[i], () -> ears.drawCursor(to[0], to[1]));
+        }
+        Widgets.onOwnKey(this, "PAGE_UP", () -> ears.moveCursor(-10, 0));
+        Widgets.onOwnKey(this, "PAGE_DOWN", () -> ears.moveCursor(10, 0));
+        Widgets.onOwnKey(this, "HOME", () -> ears.moveCursor(0, -drawing.positions()));
+        Widgets.onOwnKey(this, "END", () -> ears.moveCursor(0, drawing.positions()));
+        Widgets.onOwnKey(this, "SPACE", ears::useAtCursor);
+        Widgets.onOwnKey(this, "ENTER", ears::useAtCursor);
+        Widgets.onOwnKey(this, "DELETE", ears::eraseAtCursor);
+        Widgets.onOwnKey(this, "BACK_SPACE", ears::eraseAtCursor);
+    }
+
+    /** Shows a plate. */
+    public void show(Drawing newDrawing) {
+        Drawing before = drawing;
+        drawing = newDrawing;
+        if (before == null || !before.hasShapeOf(newDrawing)) {
+            revalidate();
+            repaint();
+        } else if (before != newDrawing) {
+            for (int row = 0; row < newDrawing.rows(); row++) {
+                if (!before.hasRowOf(newDrawing, row)) {
+                    repaintRow(row);
+                }
+            }
+        }
+    }
+
+    /** Shows nothing. */
+    public void clear() {
+        drawing = null;
+        revalidate();
+        repaint();
+    }
+
+    Optional<Drawing> drawing() {
+        return Optional.ofNullable(drawing);
+    }
+
+    ChartScale scale() {
+        return scale;
+    }
+
+    /** Chart or cloth. */
+    public void way(PlatePainter.View newWay) {
+        way = newWay;
+        repaint();
+    }
+
+    public PlatePainter.View way() {
+        return way;
+    }
+
+    /** Moves the drawing cursor, and the view along where it would leave it. */
+    public void cursor(Spot spot) {
+        if (!spot.equals(cursor)) {
+            repaintSpot(cursor);
+            cursor = spot;
+            repaintSpot(cursor);
+            if (isFocusOwner()) {
+                scrollTo(spot);
+            }
+        }
+    }
+
+    /** Points a spot out, until another one is or none. */
+    public void pointOut(Optional<Spot> spot) {
+        pointedOut.ifPresent(this::repaintSpot);
+        pointedOut = spot;
+        spot.ifPresent(s -> {
+            repaintSpot(s);
+            scrollTo(s);
+        });
+    }
+
+    private void scrollTo(Spot spot) {
+        if (drawing != null && drawing.has(spot)) {
+            Rectangle place = place(spot);
+            place.grow(30 + Rulers.BESIDE, 30 + Rulers.ABOVE);
+            scrollRectToVisible(place);
+        }
+    }
+
+    /** Draws so many dots to a pleat, keeping the middle of what is seen in its place. */
+    public void zoom(int pleat) {
+        Point middle = new Point(getVisibleRect().width / 2, getVisibleRect().height / 2);
+        zoom(pleat, middle);
+    }
+
+    /** Draws so many dots to a pleat, keeping a point of the view in its place. */
+    void zoom(int pleat, Point fixed) {
+        JViewport port = (JViewport) getParent();
+        Point at = port.getViewPosition();
+        Point origin = origin();
+        double x = (at.x + fixed.x - origin.x) / scale.pleat();
+        double y = (at.y + fixed.y - origin.y) / scale.row();
+        scale = ChartScale.whole(Math.max(1, Math.min(64, pleat)));
+        setSize(getPreferredSize());
+        port.validate();
+        Point now = origin();
+        Dimension extent = port.getExtentSize();
+        int left = (int) Math.round(now.x + x * scale.pleat() - fixed.x);
+        int top = (int) Math.round(now.y + y * scale.row() - fixed.y);
+        port.setViewPosition(new Point(
+                Math.max(0, Math.min(left, getWidth() - extent.width)),
+                Math.max(0, Math.min(top, getHeight() - extent.height))));
+        revalidate();
+        repaint();
+        firePropertyChange("zoom", null, pleat);
+    }
+
+    /** Zooms so that the whole plate is seen. */
+    public void fit() {
+        if (drawing == null || !(getParent() instanceof JViewport port)) {
+            return;
+        }
+        Dimension extent = port.getExtentSize();
+        double across = extent.width - MARGIN - Rulers.BESIDE - LABELS;
+        double down = extent.height - MARGIN - Rulers.ABOVE;
+        int pleat = 1;
+        while (pleat < 40
+                && ChartScale.whole(pleat + 1).left(drawing.pleats()) <= across
+                && ChartScale.whole(pleat + 1).top(drawing.height()) <= down) {
+            pleat++;
+        }
+        zoom(pleat);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        if (drawing == null) {
+            return new Dimension(10, 10);
+        }
+        return new Dimension(
+                (int) scale.left(drawing.pleats()) + Rulers.BESIDE + MARGIN + LABELS,
+                (int) Math.ceil(scale.top(drawing.height())) + Rulers.ABOVE + MARGIN);
+    }
+
+    /** Where the chart's top left corner lies: in the middle while there is room, else at the margin. */
+    Point origin() {
+        if (drawing == null) {
+            return new Point(Rulers.BESIDE, Rulers.ABOVE);
+        }
+        Dimension needed = getPreferredSize();
+        int x = Rulers.BESIDE + Math.max(0, (getWidth() - needed.width) / 2);
+        int y = Rulers.ABOVE
+                + Math.max(0, (getHeight() - needed.height) / 2)
+                - (int) Math.round(scale.top(drawing.top()));
+        return new Point(x, y);
+    }
+
+    /** The spot under a point of this component. */
+    Optional<Spot> spotAt(Point point) {
+        Point origin = origin();
+        return drawing().flatMap(d -> d.at((point.x - origin.x) / scale.pleat(), (point.y - origin.y) / scale.row()));
+    }
+
+    private Rectangle place(Spot spot) {
+        Point origin = origin();
+        CableKind kind = drawing.kind(spot.row(), spot.index());
+        return new Rectangle(
+                origin.x + (int) scale.left(spot.index()),
+                origin.y + (int) Math.floor(scale.top(spot.row(), kind)),
+                (int) Math.ceil(scale.cable()),
+                (int) Math.ceil(scale.half()));
+    }
+
+    private void repaintSpot(Spot spot) {
+        if (drawing != null && drawing.has(spot)) {
+            Rectangle place = place(spot);
+            repaint(place.x - 6, place.y - 6, place.width + 12, place.height + 12);
+        }
+    }
+
+    private void repaintRow(int row) {
+        Point origin = origin();
+        repaint(0, origin.y + (int) scale.top(row) - 5, getWidth(), (int) Math.ceil(scale.row()) + 10);
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setColor(
+                way == PlatePainter.View.CLOTH
+                        ? new Color(Look.cloth())
+                        : getParent().getBackground());
+        g.fill(g.getClipBounds());
+        if (drawing != null && drawing.pleats() > 0) {
+            Point origin = origin();
+            g.translate(origin.x, origin.y);
+            painter.paint(g, drawing, scale, way);
+            PlatePainter.smooth(g);
+            g.setFont(UIManager.getFont("Label.font").deriveFont(11f));
+            if (way == PlatePainter.View.CHART) {
+                paintLabels(g);
+            }
+            paintCursor(g);
+            if (way == PlatePainter.View.CHART) {
+                g.translate(-origin.x, -origin.y);
+                new Rulers(g, this, drawing).paint();
+            }
+        }
+        g.dispose();
+    }
+
+    private void paintLabels(Graphics2D g) {
+        FontMetrics metrics = g.getFontMetrics();
+        int x = (int) scale.left(drawing.pleats()) + 6;
+        for (GatheringRow row : drawing.gathering()) {
+            if (!row.label().isEmpty()) {
+                int y = (int) scale.top(row.y());
+                int width = Math.max(18, metrics.stringWidth(row.label()) + 8);
+                g.setColor(Look.gathering());
+                g.draw(new RoundRectangle2D.Double(x, y - 8.5, width, 17, 17, 17));
+                g.drawString(
+                        row.label(),
+                        x + (width - metrics.stringWidth(row.label())) / 2,
+                        y + metrics.getAscent() / 2 - 1);
+            }
+        }
+    }
+
+    private void paintCursor(Graphics2D g) {
+        pointedOut.filter(drawing::has).ifPresent(spot -> paintFrame(g, spot, Look.trouble(), 3));
+        if (drawing.has(cursor)) {
+            paintFrame(g, cursor, Look.accent(), isFocusOwner() ? 2 : 1);
+        }
+    }
+
+    private void paintFrame(Graphics2D g, Spot spot, Color colour, int width) {
+        double y = scale.top(spot.row(), drawing.kind(spot.row(), spot.index()));
+        double x = scale.left(spot.index());
+        RoundRectangle2D frame = new RoundRectangle2D.Double(
+                x - 1, y - 1, scale.cable() + 2, scale.half() + 2, scale.half() + 2, scale.half() + 2);
+        g.setStroke(new BasicStroke(width + 2f));
+        g.setColor(new Color(255, 255, 255, 200));
+        g.draw(frame);
+        g.setStroke(new BasicStroke(width));
+        g.setColor(colour);
+        g.draw(frame);
+    }
+
+    /** Says to those who cannot see it what lies at the cursor. */
+    public void say(String words) {
+        getAccessibleContext().setAccessibleDescription(words);
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+            };
+            accessibleContext.setAccessibleName("Chart");
+        }
+        return accessibleContext;
+    }
+}

@@ -1,0 +1,18 @@
+package platekeep.client.plate.chart;
+
+/** The dots to a pleat that one zooms through. */
+public final class ZoomSteps {
+    private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 17, 20, 24, 28, 34, 40, 48, 64};
+
+    private ZoomSteps() {}
+
+    /** So many steps up from a size, or down where negative; the ends are kept to. */
+    public static int next(int pleat, int by) {
+        int at = 0;
+        while (at < STEPS.length - 1 && STEPS[at + 1] <= pleat) {
+            at++;
+        }
+        int wanted = by < 0 && STEPS[at] < pleat ? at + by + 1 : at + by;
+        return STEPS[Math.max(0, Math.min(STEPS.length - 1, wanted))];
+    }
+}

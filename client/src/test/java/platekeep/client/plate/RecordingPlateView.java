@@ -1,0 +1,62 @@
+package platekeep.client.plate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.draw.Spot;
+import platekeep.model.plate.Colour;
+
+/** Keeps what the Plate screen would show, and answers as it was told to. */
+final class RecordingPlateView implements PlateView {
+    PlateState state = PlateState.NOTHING;
+    String place = "";
+    Optional<Spot> pointedOut = Optional.empty();
+    List<String> suggestions = new ArrayList<>();
+    List<String> hands = List.of();
+    Optional<SaveAnswer> reason = Optional.empty();
+    Optional<String> line = Optional.empty();
+    Optional<Colour> colour = Optional.empty();
+    Consent consent = Consent.NO;
+
+    @Override
+    public void show(PlateState newState) {
+        state = newState;
+    }
+
+    @Override
+    public void place(String words) {
+        place = words;
+    }
+
+    @Override
+    public void pointOut(Spot spot) {
+        pointedOut = Optional.of(spot);
+    }
+
+    @Override
+    public Optional<SaveAnswer> askReason(String suggestion, List<String> newHands) {
+        suggestions.add(suggestion);
+        hands = newHands;
+        return reason;
+    }
+
+    @Override
+    public Optional<String> askPutAway(String title) {
+        return line;
+    }
+
+    @Override
+    public Optional<String> askVersionName(String versionWords) {
+        return line;
+    }
+
+    @Override
+    public Optional<Colour> askColour(String title, Colour before) {
+        return colour;
+    }
+
+    @Override
+    public Consent askConsent(String question, String yes) {
+        return consent;
+    }
+}
