@@ -103,8 +103,8 @@ final class ClashReader {
 
     private Value placeEntry(Clash.What what, String key, Piece piece) {
         return switch (key) {
-            case "row" -> rowName(piece, "row");
-            case "after" -> piece instanceof Piece.Nothing ? Value.NOTHING : rowName(piece, "after");
+            case "row" -> rowName(piece, "row", Rule.CLASH_PLACE);
+            case "after" -> piece instanceof Piece.Nothing ? Value.NOTHING : rowName(piece, "after", Rule.CLASH_PLACE);
             case "from", "to" -> Value.of(shapes.whole(piece, key));
             case "pleat" ->
                 what == Clash.What.MARK
@@ -121,11 +121,11 @@ final class ClashReader {
     }
 
     /** A row by its id, or one without an id by its number from the bottom. */
-    private Value rowName(Piece piece, String key) {
+    private Value rowName(Piece piece, String key, Rule rule) {
         if (piece instanceof Piece.Num) {
             return Value.of(shapes.whole(piece, key));
         }
-        String id = shapes.fitting(piece, key, Rule.CLASH_PLACE, Words.ROW_ID, Words.ROW_ID_SAID);
+        String id = shapes.fitting(piece, key, rule, Words.ROW_ID, Words.ROW_ID_SAID);
         return Value.of(id);
     }
 
@@ -142,7 +142,7 @@ final class ClashReader {
                 new Value.Items(shapes.list(piece, "value").stream()
                         .map(p -> Value.of(rows.row(p, Optional.empty()).text()))
                         .toList());
-            case ORDER -> rowName(piece, "value");
+            case ORDER -> rowName(piece, "value", Rule.CLASH_VALUE);
             case PLEATS -> Value.of(shapes.whole(piece, "value"));
             case FIELD -> field(where, piece);
             case COLOUR ->

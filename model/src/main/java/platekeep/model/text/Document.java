@@ -24,7 +24,7 @@ record Document<T>(
     /** The number of the format that this version reads and writes. */
     static final int VERSION = 1;
 
-    private static final Pattern FORMAT = Pattern.compile("([a-z]+) ([1-9][0-9]{0,8})");
+    private static final Pattern FORMAT = Pattern.compile("([a-z]+) ([1-9][0-9]*)");
 
     /** What {@code format} says in what this version writes. */
     String format() {
@@ -35,6 +35,20 @@ record Document<T>(
     Reading<T> read(String file, byte[] bytes) {
         return PlainText.decode(file, bytes)
                 .fold(good -> readText(file, good.read()), bad -> new Reading.Bad<>(bad.problems()));
+    }
+
+    /** Reads a file of a newer format by the rules of this one, as far as they go. */
+    Reading<T> readNewer(String file, byte[] bytes) {
+        return PlainText.decode(file, bytes)
+                .fold(
+                        good -> {
+                            Problems problems = new Problems(file, good.read());
+                            return PieceReader.read(good.read(), problems)
+                                    .flatMap(piece -> object(piece, problems))
+                                    .map(top -> readTop(top, good.read(), problems))
+                                    .orElseGet(() -> new Reading.Bad<>(problems.refused()));
+                        },
+                        bad -> new Reading.Bad<>(bad.problems()));
     }
 
     private Reading<T> readText(String file, String text) {
@@ -48,13 +62,17 @@ record Document<T>(
             return new Reading.Bad<>(List.of(newer.get()));
         }
         checkFormat(top.get(), problems);
-        T read = reader.apply(top.get(), problems);
+        return readTop(top.get(), text, problems);
+    }
+
+    private Reading<T> readTop(Piece.Obj top, String text, Problems problems) {
+        T read = reader.apply(top, problems);
         if (problems.refusedAny()) {
             return new Reading.Bad<>(problems.refused());
         }
         String canonical = writer.apply(read);
         if (!canonical.equals(text)) {
-            reportLayout(top.get(), text, canonical, problems);
+            reportLayout(top, text, problems);
         }
         return new Reading.Good<>(read, problems.mended());
     }
@@ -74,7 +92,9 @@ record Document<T>(
     private Optional<Problem> newer(String file, String text, Piece.Obj top) {
         Optional<Piece.Str> format = format(top);
         Matcher matcher = FORMAT.matcher(format.map(Piece.Str::text).orElse(""));
-        if (!matcher.matches() || !matcher.group(1).equals(word) || Integer.parseInt(matcher.group(2)) <= VERSION) {
+        if (!matcher.matches()
+                || !matcher.group(1).equals(word)
+                || matcher.group(2).equals(String.valueOf(VERSION))) {
             return Optional.empty();
         }
         Problems problems = new Problems(file, text);
@@ -105,41 +125,41 @@ record Document<T>(
         return member != null && member.piece() instanceof Piece.Str text ? Optional.of(text) : Optional.empty();
     }
 
-    /** Reports the first place where spacing, escapes or numbers are not written as they should be. */
-    private void reportLayout(Piece.Obj top, String text, String canonical, Problems problems) {
-        String laidOut = Layout.text(sameOrder(top), open, text.length());
-        if (laidOut.equals(text)) {
-            if (!problems.mendedAny()) {
+    /**
+     * Reports the first place where spacing, and the first where escapes or numbers, are not written as they should be. What
+     * was read is laid out anew in the order in which it stood, so that only the writing differs.
+     */
+    private void reportLayout(Piece.Obj top, String text, Problems problems) {
+        String laidOut = Layout.text((Value.Entries) top.value(), open, text.length());
+        int i = 0;
+        int j = 0;
+        boolean spaced = true;
+        while (i < text.length() || j < laidOut.length()) {
+            int nextI = afterSpaces(text, i);
+            int nextJ = afterSpaces(laidOut, j);
+            if (!sameCharacter(text, nextI, laidOut, nextJ)) {
                 problems.found(
-                        Rule.WRITTEN_FORM,
-                        difference(text, canonical),
-                        "this was written in another way; it is mended.");
+                        Rule.WRITTEN_FORM, nextI, "a number or a text was written in another way; it is mended.");
+                return;
             }
-            return;
-        }
-        int at = difference(text, laidOut);
-        if (isSpaceAt(text, at) || isSpaceAt(laidOut, at)) {
-            problems.found(Rule.SPACING, at, "spaces or line ends stood otherwise from here on; they are mended.");
-        } else {
-            problems.found(Rule.WRITTEN_FORM, at, "a number or a text was written in another way here; it is mended.");
-        }
-    }
-
-    private static Value.Entries sameOrder(Piece.Obj top) {
-        return (Value.Entries) top.value();
-    }
-
-    private static int difference(String a, String b) {
-        int n = Math.min(a.length(), b.length());
-        for (int i = 0; i < n; i++) {
-            if (a.charAt(i) != b.charAt(i)) {
-                return i;
+            if (spaced && !text.substring(i, nextI).equals(laidOut.substring(j, nextJ))) {
+                problems.found(Rule.SPACING, i, "spaces or line ends stood otherwise from here on; they are mended.");
+                spaced = false;
             }
+            i = Math.min(nextI + 1, text.length());
+            j = Math.min(nextJ + 1, laidOut.length());
         }
-        return n;
     }
 
-    private static boolean isSpaceAt(String text, int at) {
-        return at >= text.length() || " \t\r\n".indexOf(text.charAt(at)) >= 0;
+    private static boolean sameCharacter(String a, int i, String b, int j) {
+        return i < a.length() && j < b.length() ? a.charAt(i) == b.charAt(j) : i >= a.length() && j >= b.length();
+    }
+
+    private static int afterSpaces(String text, int from) {
+        int i = from;
+        while (i < text.length() && " \t\r\n".indexOf(text.charAt(i)) >= 0) {
+            i++;
+        }
+        return i;
     }
 }

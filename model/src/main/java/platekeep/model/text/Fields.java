@@ -87,9 +87,10 @@ final class Fields {
         return maybe(key, shapes::text).filter(text -> !isEmptyText(key, text));
     }
 
+    /** A text that may be left out but must fit where it is there; empty when it does not. */
     Optional<String> maybeFitting(String key, Rule rule, Predicate<String> fits, String expected) {
-        Optional<Piece> piece = piece(key).filter(p -> !(p instanceof Piece.Str s && isEmptyText(key, s.text())));
-        return piece.map(p -> shapes.fitting(p, key, rule, fits, expected)).filter(text -> !text.isEmpty());
+        return maybe(key, (piece, k) -> shapes.fitting(piece, k, rule, fits, expected))
+                .filter(text -> !text.isEmpty());
     }
 
     Optional<Integer> maybeWhole(String key) {

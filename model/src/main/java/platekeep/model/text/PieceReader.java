@@ -30,6 +30,8 @@ final class PieceReader {
     /** A number has at most so many digits: those that a double keeps. */
     static final int MOST_DIGITS = 15;
 
+    private static final String HALF_A_CHARACTER = "the text holds half a character (a lone surrogate); take it out.";
+
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNestingDepth(1000)
@@ -76,10 +78,7 @@ final class PieceReader {
         } catch (StreamConstraintsException e) {
             problems.found(Rule.NESTING, errorAt(e, length), "objects and lists stand too deep within one another.");
         } catch (JsonProcessingException e) {
-            problems.found(
-                    Rule.NOT_JSON,
-                    errorAt(e, length),
-                    "the text is not well formed here; look for a missing or needless comma, quote or bracket.");
+            malformed(e, errorAt(e, length));
         }
         return Optional.empty();
     }
@@ -107,6 +106,18 @@ final class PieceReader {
                 Rule.NESTING, at, "objects and lists stand more than " + DEEPEST + " deep within one another here.");
         parser.skipChildren();
         return false;
+    }
+
+    /** Jackson itself refuses half a character in a name, and says so only in its message. */
+    private void malformed(JsonProcessingException e, int at) {
+        if (e.getOriginalMessage().contains("surrogate")) {
+            problems.found(Rule.LONE_SURROGATE, at, HALF_A_CHARACTER);
+        } else {
+            problems.found(
+                    Rule.NOT_JSON,
+                    at,
+                    "the text is not well formed here; look for a missing or needless comma, quote or bracket.");
+        }
     }
 
     private Piece object(int depth, int at) throws IOException {
@@ -149,8 +160,7 @@ final class PieceReader {
             if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
                 i++;
             } else if (Character.isSurrogate(c)) {
-                problems.found(
-                        Rule.LONE_SURROGATE, at, "the text holds half a character (a lone surrogate); take it out.");
+                problems.found(Rule.LONE_SURROGATE, at, HALF_A_CHARACTER);
                 return text;
             }
         }

@@ -120,11 +120,11 @@ final class PlateReader {
     private Optional<Pleats> pleats() {
         Optional<Fields> fields = top.piece("pleats").flatMap(p -> shapes.fields(p, "pleats", PLEATS));
         return fields.flatMap(f -> {
+            int before = problems.refusedCount();
             int from = f.whole("from", Rule.PLEATS_RANGE, -Pleats.FARTHEST, Pleats.FARTHEST);
             int to = f.whole("to", Rule.PLEATS_RANGE, -Pleats.FARTHEST, Pleats.FARTHEST);
             boolean fits = to - from >= 1 && to - from <= Pleats.MOST_POSITIONS;
-            boolean bothThere = f.piece("from").isPresent() && f.piece("to").isPresent();
-            if (!fits && bothThere) {
+            if (!fits && problems.refusedCount() == before) {
                 problems.found(
                         Rule.PLEATS_SPAN,
                         f.at(),

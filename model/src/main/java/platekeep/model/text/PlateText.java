@@ -46,6 +46,14 @@ public final class PlateText {
         return DOCUMENT.read(file, bytes);
     }
 
+    /**
+     * Reads a plate of a newer format ({@code newer-format} by {@link #read}) by the rules of this one, to look at it as far
+     * as possible. What comes of it must never be written: its meaning may be another, and {@code format} is lost.
+     */
+    public static Reading<Plate> readNewer(String file, byte[] bytes) {
+        return DOCUMENT.readNewer(file, bytes);
+    }
+
     /** The canonical text, with a line end at its end. */
     public static String write(Plate plate) {
         int cells = plate.rows().size() * (plate.positions() + 16);

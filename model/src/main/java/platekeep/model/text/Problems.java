@@ -54,8 +54,8 @@ final class Problems {
         return !refused.isEmpty();
     }
 
-    boolean mendedAny() {
-        return !mended.isEmpty();
+    int refusedCount() {
+        return refused.size() + unlisted;
     }
 
     /** All that the text is refused for, in order of place. */
