@@ -13,8 +13,12 @@ import static platekeep.client.git.Workshop.titles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import platekeep.client.library.Change;
@@ -203,6 +207,28 @@ class LibraryGitTest {
                     Optional.empty(),
                     Optional.of(seen.id())));
             assertThat(titles(otherWindow)).containsExactly("Red Kite", "Old Snail");
+        }
+    }
+
+    @Test
+    void manyWindowsSavingAtOnceLoseNothing() throws Exception {
+        try (Library library = shop.create("lib")) {
+            ExecutorService windows = Executors.newFixedThreadPool(4);
+            List<Future<Version>> saved = new ArrayList<>();
+            for (int i = 0; i < 12; i++) {
+                Plate plate = plate(0x1000 + i, "Gull " + i);
+                saved.add(windows.submit(() -> {
+                    try (Library window = shop.libraries.open(library.folder())) {
+                        return save(window, plate.title(), plate);
+                    }
+                }));
+            }
+            for (Future<Version> version : saved) {
+                version.get();
+            }
+            windows.shutdown();
+            assertThat(titles(library)).hasSize(12);
+            assertThat(library.versions(100)).hasSize(13);
         }
     }
 

@@ -151,7 +151,7 @@ final class Workshop {
         }
 
         @Override
-        public Instant instant() {
+        public synchronized Instant instant() {
             next = next.plus(Duration.ofMinutes(1));
             return next;
         }
