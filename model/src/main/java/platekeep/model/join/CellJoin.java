@@ -82,6 +82,9 @@ final class CellJoin {
 
     /** Whether a side changed a cable of a row of the earlier plate, moves and renamed keys aside. */
     boolean changed(int s, int handle, int row) {
+        if (layers.isEmpty() && isAsItWas(s, handle, row)) {
+            return false;
+        }
         for (int layer = 0; layer < layers.count(); layer++) {
             for (int k = 0; k < base.frame().width(); k++) {
                 char was = before(layer, handle, k);
@@ -115,20 +118,61 @@ final class CellJoin {
             Arrays.fill(row, Row.EMPTY);
         }
         for (int layer = 0; layer < layers.count(); layer++) {
-            Motion motion = motions[layer];
             for (int r = 0; r < order.size(); r++) {
                 int handle = order.get(r);
-                int mine = rows.row(0, handle);
-                int theirs = rows.row(1, handle);
-                for (int k = 0; k < width; k++) {
-                    char was = before(layer, handle, k);
-                    char a = of(0, layer, mine, k, was);
-                    char b = of(1, layer, theirs, k, was);
-                    if (was != Row.EMPTY || a != Row.EMPTY || b != Row.EMPTY) {
-                        joinOne(layer, motion.row(r), motion.position(k), new TornCell(was, a, b));
-                    }
+                if (isUntouched(handle)) {
+                    copy(handle, r);
+                } else {
+                    joinRow(layer, r, handle);
                 }
             }
+        }
+    }
+
+    private void joinRow(int layer, int r, int handle) {
+        Motion motion = motions[layer];
+        int mine = rows.row(0, handle);
+        int theirs = rows.row(1, handle);
+        for (int k = 0; k < base.frame().width(); k++) {
+            char was = before(layer, handle, k);
+            char a = of(0, layer, mine, k, was);
+            char b = of(1, layer, theirs, k, was);
+            if (was != Row.EMPTY || a != Row.EMPTY || b != Row.EMPTY) {
+                joinOne(layer, motion.row(r), motion.position(k), new TornCell(was, a, b));
+            }
+        }
+    }
+
+    /** Whether both sides have an earlier row just as it was and nothing moves. Rows with equal cells share an array. */
+    private boolean isUntouched(int handle) {
+        return layers.isEmpty()
+                && motions[0].isNone()
+                && handle < base.height()
+                && isAsItWas(0, handle, rows.row(0, handle))
+                && isAsItWas(1, handle, rows.row(1, handle));
+    }
+
+    private boolean isAsItWas(int s, int handle, int row) {
+        return row >= 0
+                && !sides[s].moves()
+                && base.row(handle) == sides[s].grid().row(row)
+                && colours.keptLetters(s);
+    }
+
+    private void copy(int handle, int r) {
+        char[] row = base.row(handle);
+        System.arraycopy(row, 0, picture[r], 0, row.length);
+        int first = 0;
+        while (first < row.length && row[first] == Row.EMPTY) {
+            first++;
+        }
+        if (first < row.length) {
+            int last = row.length - 1;
+            while (row[last] == Row.EMPTY) {
+                last--;
+            }
+            firstUsed = Math.min(firstUsed, first);
+            lastUsed = Math.max(lastUsed, last);
         }
     }
 

@@ -33,6 +33,8 @@ final class Colours {
     /** For each side the letter that an earlier key's cables have there if nobody painted them; 0 where it went. */
     private final char[][] expected = new char[2][128];
 
+    private final boolean[] keptLetters = new boolean[2];
+
     /** A colour that came: its wished letter, its entry, and which sides brought it. */
     private record New(char letter, Colour colour, boolean mine, boolean theirs) {}
 
@@ -53,6 +55,9 @@ final class Colours {
         }
         for (int s = 0; s < 2; s++) {
             addNew(s);
+            keptLetters[s] = this.renamings[s].merged().isEmpty()
+                    && this.renamings[s].letters().entrySet().stream()
+                            .allMatch(e -> e.getKey().equals(e.getValue()));
         }
     }
 
@@ -108,6 +113,11 @@ final class Colours {
     /** The identity of a side's letter over a cable that had identity {@code was}: {@code was} itself if it only followed. */
     char identity(int side, char letter, char was) {
         return was < 128 && was != Row.EMPTY && expected[side][was] == letter ? was : identity(side, letter);
+    }
+
+    /** Whether every earlier key kept its letter on a side, so that equal cells are equal colours. */
+    boolean keptLetters(int side) {
+        return keptLetters[side];
     }
 
     /** Whether the side took the colour out or made it one with another. */

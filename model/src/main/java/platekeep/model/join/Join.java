@@ -31,16 +31,21 @@ public final class Join {
      * @throws JoinTrouble when the two are different plates, or together more than a plate can hold
      */
     public static Joined of(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
+        return new Joined(plate(base, mine, theirs, hands), settled(base, mine, theirs));
+    }
+
+    /** As {@link #of}, without telling what was settled: for whoever only wants the joined plate. */
+    public static Plate plate(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
         if (!mine.id().equals(theirs.id())
                 || base.isPresent() && !base.get().id().equals(mine.id())) {
             throw new JoinTrouble("These are different plates (their ids differ), so there is nothing to join;"
                     + " give versions of one plate.");
         }
         Plate before = base.orElseGet(() -> new Draft(mine.id(), "").build());
-        return new Joined(plate(before, mine, theirs, hands), settled(base, mine, theirs));
+        return joined(before, mine, theirs, hands);
     }
 
-    private static Plate plate(Plate base, Plate mine, Plate theirs, Hands hands) {
+    private static Plate joined(Plate base, Plate mine, Plate theirs, Hands hands) {
         if (mine.equals(theirs) || theirs.equals(base)) {
             return mine;
         }

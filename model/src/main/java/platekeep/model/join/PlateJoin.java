@@ -342,8 +342,11 @@ final class PlateJoin {
                 }
             }
         }
-        for (Plate plate : List.of(base, sides[0].plate(), sides[1].plate())) {
-            plate.clashes().forEach(clash -> clash.sides().forEach(side -> addLetters(shown, side.value())));
+        for (int s = 0; s < 2; s++) {
+            int side = s;
+            sides[s].plate().clashes().stream()
+                    .flatMap(clash -> clash.sides().stream())
+                    .forEach(answer -> addLetters(shown, side, answer.value()));
         }
         for (char[] row : cells.picture()) {
             for (char c : row) {
@@ -353,9 +356,9 @@ final class PlateJoin {
         return shown;
     }
 
-    private static void addLetters(Set<Character> shown, Value value) {
+    private void addLetters(Set<Character> shown, int side, Value value) {
         if (value instanceof Value.Text t) {
-            t.string().chars().forEach(c -> shown.add((char) c));
+            t.string().chars().filter(c -> c < 128).forEach(c -> shown.add(colours.identity(side, (char) c)));
         }
     }
 
@@ -406,7 +409,9 @@ final class PlateJoin {
     }
 
     private List<Start> withMissing(Plate unkept, Optional<Pleats> pleats) {
-        if (pleats.isEmpty() || rows.order().isEmpty()) {
+        boolean oneDrew = sides[0].plate().rows().equals(base.rows())
+                || sides[1].plate().rows().equals(base.rows());
+        if (pleats.isEmpty() || rows.order().isEmpty() || oneDrew) {
             return unkept.starts();
         }
         Grid joined = Grid.of(unkept, frame);

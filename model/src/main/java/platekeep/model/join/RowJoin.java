@@ -58,6 +58,19 @@ final class RowJoin {
             }
             rotations[s] = Rotation.of(base, sides[s].plate(), pairing(s), handleOf[s]);
         }
+        boolean mine = contested(0);
+        boolean theirs = contested(1);
+        rotations[0] = mine ? Rotation.NONE : rotations[0];
+        rotations[1] = theirs ? Rotation.NONE : rotations[1];
+    }
+
+    /** Whether the other side moved a row, elsewhere, that this side's move of the picture brought to an end. */
+    private boolean contested(int s) {
+        boolean[] movedThere = sides[1 - s].edit().pairing().moved();
+        return rotations[s].put().stream()
+                .filter(h -> h < n && rowOf[1 - s][h] >= 0)
+                .anyMatch(h ->
+                        movedThere[rowOf[1 - s][h]] && !rotations[1 - s].put().contains(h));
     }
 
     private RowPairing pairing(int s) {
