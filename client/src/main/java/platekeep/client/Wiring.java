@@ -1,9 +1,10 @@
 package platekeep.client;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import platekeep.client.draft.Drafts;
@@ -38,7 +39,7 @@ final class Wiring {
     /**
      * Opens the window, soon, on the event thread.
      *
-     * @param folders libraries to open; none: those that were open last
+     * @param folders libraries to open, in addition to those that were open last
      * @param theme the theme; empty: the one that was on last
      * @param closed told when the window is gone
      */
@@ -60,8 +61,9 @@ final class Wiring {
                 tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG));
             });
             window.open();
-            List<Path> wanted = folders.isEmpty() ? settings.libraries() : folders;
-            new ArrayList<>(wanted).forEach(folder -> room.open(folder, library -> {}));
+            Set<Path> wanted = new LinkedHashSet<>(folders);
+            wanted.addAll(settings.libraries());
+            wanted.forEach(folder -> room.open(folder, library -> {}));
         });
     }
 

@@ -30,6 +30,7 @@ final class GalleryDialogs {
         JSpinner pleats = number("new-plate-pleats", FIRST_PLEATS, 2, Pleats.MOST_POSITIONS + 1);
         JSpinner rows = number("new-plate-rows", FIRST_ROWS, 1, Plate.MOST_ROWS);
         JComboBox<String> library = choice("new-plate-library", libraries);
+        library.setSelectedIndex(libraries.size() - 1);
         JComboBox<String> colours = choice(
                 "new-plate-colours",
                 Stream.concat(

@@ -230,7 +230,7 @@ final class GalleryPanel extends JPanel implements GalleryView {
     private void resizeCards() {
         int around = cell.cellSize(list.getFontMetrics(list.getFont())).width - cell.pictureWidth();
         int across = list.getParent() == null ? 0 : list.getParent().getWidth() - SIDES;
-        int columns = Math.max(1, across / (size.getValue() + around));
+        int columns = Math.max(1, Math.round(across / (float) (size.getValue() + around)));
         int width = across <= 0 ? size.getValue() : Math.max(SMALLEST, across / columns - around);
         cell.pictureSize(picture(width));
         Dimension one = cell.cellSize(list.getFontMetrics(list.getFont()));

@@ -31,6 +31,7 @@ public final class Ask {
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.RIGHT, 8, 0));
         buttons.add(no);
         buttons.add(yes);
+        complaint.setVisible(false);
         Widgets.styled(complaint, "foreground: $Platekeep.trouble");
         JPanel below = new JPanel(new BorderLayout(0, 10));
         below.add(complaint, BorderLayout.CENTER);
@@ -73,6 +74,7 @@ public final class Ask {
         Optional<String> sentence = wrong.get();
         if (sentence.isPresent()) {
             complaint.setText(sentence.get());
+            complaint.setVisible(true);
             dialog.pack();
             dialog.setSize(Math.max(dialog.getWidth(), 440), dialog.getHeight());
         } else {

@@ -45,13 +45,9 @@ public final class Drawing {
         Levels levels = new Levels(plate);
         this.strands = LineStrands.of(plate, levels);
         this.knots = knots(plate);
-        this.top = Math.min(
-                0,
-                strands.stream()
-                                .mapToDouble(s -> Math.min(s.y1(), s.y2()))
-                                .min()
-                                .orElse(0)
-                        - 0.5);
+        this.top = strands.stream()
+                .mapToDouble(s -> Math.min(s.y1(), s.y2()) - 0.5)
+                .reduce(0, Math::min);
         this.gathering = levels.between(top, rows);
     }
 

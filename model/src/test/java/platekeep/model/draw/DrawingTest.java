@@ -115,6 +115,12 @@ class DrawingTest {
     }
 
     @Test
+    void withoutLinesAboveItADrawingBeginsAtItsTopRow() {
+        assertThat(Drawing.of(flowerette()).top()).isZero();
+        assertThat(Drawing.of(flowerette()).height()).isEqualTo(2);
+    }
+
+    @Test
     void aPlateWithoutAChartIsEmpty() {
         Drawing drawing = Drawing.of(new Draft("0b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10", "Only a scan").build());
         assertThat(drawing.pleats()).isZero();

@@ -32,8 +32,8 @@ import platekeep.model.plate.Plate;
 public final class HistoryStrip extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private static final Dimension PICTURE = new Dimension(104, 78);
-    private static final Dimension CELL = new Dimension(288, 98);
+    private static final Dimension PICTURE = new Dimension(112, 84);
+    private static final Dimension CELL = new Dimension(288, 106);
 
     private final DefaultListModel<Item> model = new DefaultListModel<>();
     private final JList<Item> list = new JList<>(model);
