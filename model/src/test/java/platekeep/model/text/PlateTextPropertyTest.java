@@ -23,7 +23,7 @@ class PlateTextPropertyTest {
         return PlateArbitraries.plates();
     }
 
-    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void aPlateComesBackEqualAndUnmended(@ForAll("plates") Plate plate) {
         Reading<Plate> reading = PlateText.read("plate.json", PlateText.bytes(plate));
 
@@ -38,7 +38,7 @@ class PlateTextPropertyTest {
         assertThat(rewritten(text)).isEqualTo(text);
     }
 
-    @Property(tries = 600, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void aMangledTextIsReadOrRefusedButNeverThrows(
             @ForAll("plates") Plate plate,
             @ForAll @IntRange(min = 0, max = 1_000_000) int where,
@@ -55,7 +55,7 @@ class PlateTextPropertyTest {
         staysAsMended(mangled);
     }
 
-    @Property(tries = 600, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
     void aTextWithPiecesSwappedIsReadOrRefusedButNeverThrows(
             @ForAll("plates") Plate plate,
             @ForAll @IntRange(min = 0, max = 1_000_000) int one,
