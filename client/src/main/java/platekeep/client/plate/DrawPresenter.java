@@ -114,7 +114,7 @@ public final class DrawPresenter {
             case ERASE -> stroke(opened, "Erase", way, Row.EMPTY);
             case FILL -> colour().ifPresent(key -> fill(opened, end, key));
             case PICK -> pick(end);
-            case POINT -> plates.refresh();
+            default -> plates.refresh();
         }
         tellPlace(end);
     }

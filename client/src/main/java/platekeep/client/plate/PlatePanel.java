@@ -6,30 +6,23 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import javax.swing.ButtonGroup;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
-import javax.swing.JToggleButton;
 import javax.swing.JViewport;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartSurface;
 import platekeep.client.plate.edit.ColourEdits;
-import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.side.CheckPanel;
 import platekeep.client.plate.side.ColourPanel;
 import platekeep.client.plate.side.FactsPanel;
 import platekeep.client.plate.side.HistoryStrip;
 import platekeep.client.task.Tasks;
 import platekeep.client.ui.Pictures;
-import platekeep.client.ui.Sign;
 import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
 import platekeep.model.draw.Spot;
@@ -52,12 +45,7 @@ final class PlatePanel extends JPanel implements PlateView {
     private final JTabbedPane side = new JTabbedPane();
     private final HistoryStrip history;
     private final JLabel place = Widgets.faint("place", " ");
-    private final Map<Tool, JToggleButton> tools = new EnumMap<>(Tool.class);
-    private final JButton undo = Widgets.iconButton(
-            "tool-undo", Sign.UNDO.icon(20), "Undo", () -> ears.draw().undo());
-    private final JButton redo = Widgets.iconButton(
-            "tool-redo", Sign.REDO.icon(20), "Redo", () -> ears.draw().redo());
-    private final JPanel toolBar;
+    private final ToolBar toolBar = new ToolBar(ears);
     private final CardLayout pages = new CardLayout();
     private transient Optional<String> fitted = Optional.empty();
     private transient PlateState shown = PlateState.NOTHING;
@@ -66,7 +54,6 @@ final class PlatePanel extends JPanel implements PlateView {
         setLayout(pages);
         setName("plate");
         history = new HistoryStrip(new Pictures(tasks, thumbnails, this::repaint), ears.history());
-        toolBar = toolBar();
         JPanel work = new JPanel(new BorderLayout());
         work.add(above(), BorderLayout.NORTH);
         work.add(toolBar, BorderLayout.WEST);
@@ -101,82 +88,6 @@ final class PlatePanel extends JPanel implements PlateView {
         above.add(header, BorderLayout.NORTH);
         above.add(notice, BorderLayout.SOUTH);
         return above;
-    }
-
-    private JPanel toolBar() {
-        JPanel bar = new JPanel(new MigLayout("insets 8 6 8 6, gap 2, flowy", "[grow, fill]"));
-        bar.setBorder(Widgets.edge(0, 0, 0, 1));
-        ButtonGroup group = new ButtonGroup();
-        Map<Tool, Sign> signs = Map.of(
-                Tool.PAINT,
-                Sign.PAINT,
-                Tool.FILL,
-                Sign.FILL,
-                Tool.ERASE,
-                Sign.ERASE,
-                Tool.PICK,
-                Sign.PICK,
-                Tool.POINT,
-                Sign.POINT);
-        for (Tool tool : Tool.values()) {
-            JToggleButton button = Widgets.iconToggle(
-                    "tool-" + tool.name().toLowerCase(java.util.Locale.ROOT),
-                    signs.get(tool).icon(20),
-                    tool.word() + " (" + tool.key() + ")");
-            button.addActionListener(e -> ears.draw().take(tool));
-            group.add(button);
-            tools.put(tool, button);
-            bar.add(button);
-        }
-        bar.add(undo, "gaptop 10");
-        bar.add(redo);
-        tool(
-                bar,
-                "row-above",
-                Sign.ROW_ABOVE,
-                "Insert a row above (Ctrl+I)",
-                () -> ears.draw().insertAbove(),
-                "gaptop 10");
-        tool(
-                bar,
-                "row-below",
-                Sign.ROW_BELOW,
-                "Insert a row below (Ctrl+Shift+I)",
-                () -> ears.draw().insertBelow(),
-                "");
-        tool(
-                bar,
-                "row-again",
-                Sign.ROW_AGAIN,
-                "Duplicate the row (Ctrl+R)",
-                () -> ears.draw().duplicateRow(),
-                "");
-        tool(
-                bar,
-                "row-away",
-                Sign.ROW_AWAY,
-                "Delete the row (Ctrl+Delete)",
-                () -> ears.draw().deleteRow(),
-                "");
-        tool(
-                bar,
-                "shift-left",
-                Sign.LEFT,
-                "Shift the picture to the left",
-                () -> ears.draw().shift(-1),
-                "gaptop 10");
-        tool(
-                bar,
-                "shift-right",
-                Sign.RIGHT,
-                "Shift the picture to the right",
-                () -> ears.draw().shift(1),
-                "");
-        return bar;
-    }
-
-    private static void tool(JPanel bar, String name, Sign sign, String tip, Runnable press, String where) {
-        bar.add(Widgets.iconButton("tool-" + name, sign.icon(20), tip, press), where);
     }
 
     private JComponent middle() {
@@ -245,7 +156,6 @@ final class PlatePanel extends JPanel implements PlateView {
         notice.show(state);
         chart.show(state.drawing().orElseThrow());
         chart.cursor(state.cursor());
-        tools.get(state.tool()).setSelected(true);
         colours.show(plate.get(), ColourEdits.counts(plate.get()), state.colour(), state.canDraw());
         facts.show(plate.get(), state.canDraw() || isOnlyFacts(state));
         check.show(state.findings());
@@ -255,22 +165,12 @@ final class PlatePanel extends JPanel implements PlateView {
                         ? "Check"
                         : "Check " + state.findings().size());
         history.show(state.history().stream().map(PlatePanel::item).toList(), state.lookingAt());
-        showSteps(state);
+        toolBar.show(state);
         fitOnce(plate.get());
     }
 
     private static boolean isOnlyFacts(PlateState state) {
         return state.lookingAt().isEmpty() && state.offer().isEmpty();
-    }
-
-    private void showSteps(PlateState state) {
-        for (Component part : toolBar.getComponents()) {
-            part.setEnabled(state.canDraw());
-        }
-        undo.setEnabled(state.canDraw() && state.undo().isPresent());
-        redo.setEnabled(state.canDraw() && state.redo().isPresent());
-        undo.setToolTipText(state.undo().map(name -> "Undo: " + name).orElse("Nothing to undo"));
-        redo.setToolTipText(state.redo().map(name -> "Redo: " + name).orElse("Nothing to redo"));
     }
 
     /** A plate that comes into view for the first time is fitted into the window. */
