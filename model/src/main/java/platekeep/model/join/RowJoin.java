@@ -273,12 +273,14 @@ final class RowJoin {
             return all;
         }
 
-        /** The first id, or the cells where there is none. */
+        /** The ids, or the cells where there are none, from the top; the cells tell apart what has equal ids. */
         private String sortKey(List<Integer> run) {
-            if (run.isEmpty()) {
-                return "";
+            StringBuilder key = new StringBuilder();
+            for (int handle : run) {
+                idOf(handle).ifPresent(id -> key.append(id.text()).append(' '));
+                key.append(cellsOf(handle)).append('\n');
             }
-            return idOf(run.get(0)).map(RowId::text).orElseGet(() -> cellsOf(run.get(0)));
+            return key.toString();
         }
 
         @Override
@@ -287,8 +289,9 @@ final class RowJoin {
         }
     }
 
+    /** The cells of a new row, or those of an earlier one before anybody changed them. */
     String cellsOf(int handle) {
-        for (int s = 0; s < 2; s++) {
+        for (int s = 0; s < 2 && handle >= n; s++) {
             if (rowOf[s][handle] >= 0) {
                 return sides[s].plate().rows().get(rowOf[s][handle]).cells();
             }

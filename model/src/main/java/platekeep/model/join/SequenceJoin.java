@@ -187,8 +187,42 @@ final class SequenceJoin {
         int gap = Math.max(mine.get(0).firstGap(), theirs.get(0).firstGap());
         List<Integer> a = elements(mine);
         List<Integer> b = elements(theirs);
-        List<Integer> both = policy.same(a, b) ? a : policy.both(a, without(b, a), gap - 1);
-        atGap.computeIfAbsent(gap, g -> new ArrayList<>()).add(both);
+        atGap.computeIfAbsent(gap, g -> new ArrayList<>()).add(together(a, b, gap - 1));
+    }
+
+    /** Two runs at one place. What both moved there is no question: it parts the rest into stretches, each joined alone. */
+    private List<Integer> together(List<Integer> a, List<Integer> b, int above) {
+        List<Integer> ownA = without(a, b);
+        List<Integer> ownB = without(b, a);
+        List<Integer> sharedA = without(a, ownA);
+        List<Integer> sharedB = without(b, ownB);
+        if (!sharedA.equals(sharedB)) {
+            List<Integer> out = new ArrayList<>(Arrays.compare(array(sharedA), array(sharedB)) < 0 ? sharedA : sharedB);
+            out.addAll(stretch(ownA, ownB, above));
+            return out;
+        }
+        List<Integer> out = new ArrayList<>();
+        int i = 0;
+        int j = 0;
+        for (int shared : sharedA) {
+            out.addAll(stretch(a.subList(i, a.indexOf(shared)), b.subList(j, b.indexOf(shared)), above));
+            out.add(shared);
+            i = a.indexOf(shared) + 1;
+            j = b.indexOf(shared) + 1;
+        }
+        out.addAll(stretch(a.subList(i, a.size()), b.subList(j, b.size()), above));
+        return out;
+    }
+
+    private List<Integer> stretch(List<Integer> a, List<Integer> b, int above) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return a.isEmpty() ? b : a;
+        }
+        return policy.same(a, b) ? a : policy.both(a, b, above);
+    }
+
+    private static int[] array(List<Integer> elements) {
+        return elements.stream().mapToInt(Integer::intValue).toArray();
     }
 
     private static List<Integer> elements(List<Run> runs) {
