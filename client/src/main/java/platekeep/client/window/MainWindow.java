@@ -146,18 +146,18 @@ public final class MainWindow implements Front, RoomListener {
 
     @Override
     public void show(Place place) {
-        been.push(place);
-        while (been.size() > MOST_STEPS_BACK) {
-            been.removeLast();
-        }
         for (Screen screen : screens) {
             if (screen.takes(place)) {
+                been.push(place);
+                if (been.size() > MOST_STEPS_BACK) {
+                    been.removeLast();
+                }
                 screen.show(place);
                 bringToFront(screen);
                 return;
             }
         }
-        throw new IllegalStateException("no screen for " + place);
+        trouble("This window has no screen for that. Nothing was changed.");
     }
 
     /** Goes to where she was before. */
