@@ -1,6 +1,7 @@
 package platekeep.client.git.desk;
 
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,7 @@ final class Edit {
     private final Writing writing;
     private final Shelf shelf;
     private final SortedMap<String, FileAt> files;
+    private final Map<String, String> pathOf = new HashMap<>();
     private final SortedMap<String, Optional<FileAt>> changes = new TreeMap<>();
 
     Edit(Workroom room, Writing writing, Shelf shelf) {
@@ -39,6 +41,7 @@ final class Edit {
         this.writing = writing;
         this.shelf = shelf;
         this.files = new TreeMap<>(shelf.files().files());
+        files.keySet().forEach(path -> pathOf.put(Paths.folded(path), path));
     }
 
     /** By path; empty where the file goes. */
@@ -150,27 +153,23 @@ final class Edit {
 
     /** Puts a file where nothing of its id is yet; where the place is taken, the greater id gets digits to its name. */
     private void putNew(String path, String id, FileAt file) throws IOException {
-        PlaceTable places = new PlaceTable();
-        places.put(path, id, file);
-        Optional<String> holder = files.keySet().stream()
-                .filter(taken -> Paths.folded(taken).equals(Paths.folded(path)))
-                .findFirst();
-        files.keySet().stream()
-                .filter(taken -> !holder.equals(Optional.of(taken)))
-                .forEach(places::take);
+        Optional<String> holder = Optional.ofNullable(pathOf.get(Paths.folded(path)));
         Optional<String> heldId =
                 holder.isPresent() ? room.plateOf(files.get(holder.get()).content()) : Optional.empty();
+        Optional<String> givesWay = heldId.flatMap(held -> holder).map(Paths::folded);
+        PlaceTable places =
+                new PlaceTable(folded -> pathOf.containsKey(folded) && !givesWay.equals(Optional.of(folded)));
+        places.put(path, id, file);
         if (heldId.isPresent()) {
             places.put(holder.get(), heldId.get(), files.get(holder.get()));
             put(holder.get(), Optional.empty());
-        } else {
-            holder.ifPresent(places::take);
         }
         places.placed().forEach((place, placed) -> put(place, Optional.of(placed)));
     }
 
     private void put(String path, Optional<FileAt> file) {
         file.ifPresentOrElse(f -> files.put(path, f), () -> files.remove(path));
+        file.ifPresentOrElse(f -> pathOf.put(Paths.folded(path), path), () -> pathOf.remove(Paths.folded(path)));
         if (Optional.ofNullable(shelf.files().files().get(path)).equals(file)) {
             changes.remove(path);
         } else {

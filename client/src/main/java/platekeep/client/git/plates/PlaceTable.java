@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import platekeep.client.git.store.FileAt;
 
 /**
@@ -17,10 +18,18 @@ import platekeep.client.git.store.FileAt;
 public final class PlaceTable {
     private final List<Wish> wishes = new ArrayList<>();
     private final Set<String> taken = new HashSet<>();
+    private final Predicate<String> standing;
 
-    /** Says that a place is taken by a file that does not give way. */
-    public void take(String path) {
-        taken.add(Paths.folded(path));
+    /** Where nothing lies yet. */
+    public PlaceTable() {
+        this(folded -> false);
+    }
+
+    /**
+     * @param standing whether a place, in the form of {@link Paths#folded}, is taken by a file that does not give way
+     */
+    public PlaceTable(Predicate<String> standing) {
+        this.standing = standing;
     }
 
     /** A file that wants a place. */
@@ -49,6 +58,7 @@ public final class PlaceTable {
                             wish.path(), Paths.with(wish.path(), wish.id()), Paths.withWhole(wish.path(), wish.id()))
                     .stream()
                     .filter(place -> !folders.contains(Paths.folded(place)))
+                    .filter(place -> !standing.test(Paths.folded(place)))
                     .filter(place -> taken.add(Paths.folded(place)))
                     .findFirst()
                     .orElseThrow(() -> new IllegalStateException("no place for " + wish.path()));

@@ -12,7 +12,8 @@ import org.eclipse.jgit.util.SystemReader;
 /**
  * The machine as JGit may see it: without the user's and the system's Git settings and without Git's environment
  * variables, so that a library behaves the same for everybody and nothing set up for other work (hooks, signing,
- * filters, other names) reaches into it. In the place of the user's settings stand the few that make saving durable.
+ * filters, other names) reaches into it. In the place of the user's settings stand the few that make
+ * saving durable and keep JGit from tidying a folder up behind the program's back, in a thread of its own.
  */
 public final class BlindSystem extends SystemReader {
     private final SystemReader real;
@@ -50,6 +51,9 @@ public final class BlindSystem extends SystemReader {
         config.setBoolean("core", null, "fsyncObjectFiles", true);
         config.setBoolean("core", null, "fsyncRefFiles", true);
         config.setBoolean("receive", null, "autogc", false);
+        config.setInt("gc", null, "auto", 0);
+        config.setInt("gc", null, "autoPackLimit", 0);
+        config.setBoolean("gc", null, "autoDetach", false);
         config.setString("init", null, "defaultBranch", "main");
         return config;
     }

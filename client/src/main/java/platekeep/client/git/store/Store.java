@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -28,6 +30,14 @@ public final class Store implements AutoCloseable {
     public static final int LARGEST_FILE = 64 << 20;
 
     private static final String CORE = "core";
+    private static final int REMEMBERED = 4;
+
+    private final Map<ObjectId, TreeFiles> lastFiles = new LinkedHashMap<>(8, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<ObjectId, TreeFiles> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
 
     private final Repository repository;
     private final Path folder;
@@ -128,10 +138,20 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /** All files of a version. */
+    /** All files of a version; those of the last few versions asked for are remembered. */
     public TreeFiles files(ObjectId version) throws IOException {
+        synchronized (lastFiles) {
+            TreeFiles known = lastFiles.get(version);
+            if (known != null) {
+                return known;
+            }
+        }
         try (ObjectReader reader = repository.newObjectReader()) {
-            return TreeFiles.of(reader, version(version).getTree());
+            TreeFiles files = TreeFiles.of(reader, version(version).getTree());
+            synchronized (lastFiles) {
+                lastFiles.put(version.copy(), files);
+            }
+            return files;
         }
     }
 
