@@ -13,6 +13,7 @@ import platekeep.model.join.edits.kind.EditKind;
 import platekeep.model.join.edits.kind.SettleEdits;
 import platekeep.model.join.edits.kind.Studio;
 import platekeep.model.join.edits.scene.PictureMaker;
+import platekeep.model.join.edits.scene.Words;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Plate;
 
@@ -21,7 +22,26 @@ import platekeep.model.plate.Plate;
  * change on both, plates whose clashes were left open, and rows without ids.
  */
 public final class EditCases {
-    private static final int TRIES = 60;
+    private static final int TRIES = 40;
+    /** One edit on each side, rows with ids. */
+    private static final int PLAIN = 6;
+
+    private static final List<EditKind> WITHOUT_IDS = List.of(
+            EditKind.RECOLOUR,
+            EditKind.DRAW,
+            EditKind.ERASE,
+            EditKind.PATCH,
+            EditKind.INSERT,
+            EditKind.DELETE,
+            EditKind.WIDEN_LEFT,
+            EditKind.WIDEN_RIGHT,
+            EditKind.BOTH_ENDS,
+            EditKind.CHANGE_COLOUR,
+            EditKind.RENAME_KEY,
+            EditKind.ADD_COLOUR_AND_PAINT,
+            EditKind.RETITLE,
+            EditKind.THEMES,
+            EditKind.NOTES);
     private static final char MINE = '\uE000';
     private static final char THEIRS = '\uE800';
     private static final EditKind[] KINDS = EditKind.values();
@@ -46,7 +66,9 @@ public final class EditCases {
         int family = chance.nextInt(12);
         for (int tries = 0; true; tries++) {
             try {
-                return tries < TRIES ? make(family, a, b) : make(family, anyKind(), anyKind());
+                return tries < TRIES
+                        ? make(family, a, b)
+                        : make(tries < 2 * TRIES ? family : PLAIN, anyKind(), anyKind());
             } catch (Undetermined open) {
                 if (tries > 100 * TRIES) {
                     throw new IllegalStateException("no case to be found", open);
@@ -64,7 +86,10 @@ public final class EditCases {
             case 0 -> same(a);
             case 1, 2 -> pair(plate(a, b), List.of(a, anyKind()), List.of(b, anyKind(), anyKind()), "several ");
             case 3 -> again(a, b);
-            case 4, 5 -> BareCases.of(pair(plate(a, b), List.of(a), List.of(b), ""), chance);
+            case 4 ->
+                BareCases.of(pair(
+                        plate(), List.of(Words.any(WITHOUT_IDS, chance)), List.of(Words.any(WITHOUT_IDS, chance)), ""));
+            case 5 -> BareCases.twins(plate(a, b).plate(), chance);
             default -> pair(plate(a, b), List.of(a), List.of(b), "");
         };
     }

@@ -20,7 +20,7 @@ class EditCasesTest {
 
     @BeforeAll
     static void makeCases() {
-        cases = EditCases.all(11, 1200).toList();
+        cases = EditCases.all(11, 700).toList();
     }
 
     @Test

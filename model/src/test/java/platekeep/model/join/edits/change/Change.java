@@ -47,6 +47,9 @@ public final class Change {
     public final Map<Character, Character> poured = new LinkedHashMap<>();
 
     public Motion motion = Motion.NONE;
+    /** Rows that the picture as a whole went up, by rows taken out at one end and put in at the other. */
+    public int lifted;
+
     public final List<FigureMove> figures = new ArrayList<>();
     /** Index of a start of the plate before to what it became; empty: gone. */
     public final Map<Integer, Optional<Start>> starts = new LinkedHashMap<>();

@@ -62,6 +62,13 @@ public final class Finished {
         return out.toString();
     }
 
+    /** Inks as they are after colours were made one. */
+    String poured(String inks) {
+        StringBuilder out = new StringBuilder();
+        inks.chars().forEach(c -> out.append(ink((char) c)));
+        return out.toString();
+    }
+
     /** The cells of a row that is (or was) on the ground, as text of the finished plate. */
     String rowText(RowId row, TreeMap<Integer, Character> cells) {
         TreeMap<Integer, Character> moved = new TreeMap<>();

@@ -92,7 +92,10 @@ final class KeptStarts {
             if (own.isPresent()) {
                 checkGrownTogether(old, own.get(), now, ground);
             } else if (old.stream().anyMatch(c -> now.get(c) != was.get(c))) {
-                out.add(at(figure, old, ground));
+                Start start = at(figure, old, ground);
+                if (now.get(new Cell(start.row(), start.pleat())) != start.cable()) {
+                    out.add(start);
+                }
             }
         }
         return out;
@@ -127,18 +130,23 @@ final class KeptStarts {
         List<Start> out = new ArrayList<>();
         for (Start start : needed(joined.ground, joined.starts())) {
             Set<Cell> figure = joined.ground.figureAt(new Cell(start.row(), start.pleat()));
-            if (!turned(figure, mine) && !turned(figure, theirs)) {
+            if (!neededBy(figure, mine) && !neededBy(figure, theirs)) {
                 out.add(start);
             }
         }
         return out;
     }
 
-    private boolean turned(Set<Cell> figure, Finished side) {
-        Map<Cell, CableKind> now = side.ground.kinds(side.starts());
-        return side.ground.figures().stream()
-                .filter(f -> side.ground.startOn(f, side.starts()).isEmpty())
-                .flatMap(Set::stream)
-                .anyMatch(c -> figure.contains(c) && was.containsKey(c) && now.get(c) != was.get(c));
+    private boolean neededBy(Set<Cell> figure, Finished side) {
+        return needed(side.ground, side.starts()).stream()
+                .flatMap(s -> side.ground.figureAt(new Cell(s.row(), s.pleat())).stream())
+                .anyMatch(figure::contains);
+    }
+
+    /** Whether a figure that was there follows the first start instead of having one of its own. */
+    boolean follows(Grid ground, List<Start> starts) {
+        return ground.figures().stream()
+                .filter(f -> f.stream().anyMatch(was::containsKey))
+                .anyMatch(f -> ground.startOn(f, starts).isEmpty());
     }
 }

@@ -41,6 +41,9 @@ final class ShapesTogether {
     }
 
     private void motion(Change m, Change t) {
+        if (m.lifted != 0 && t.lifted != 0 && !(m.added.equals(t.added) && m.moved.equals(t.moved))) {
+            throw new Undetermined("the picture went up or down on both sides");
+        }
         if (m.motion.equals(t.motion) || t.motion.equals(Motion.NONE)) {
             both.joined.motion = m.motion;
         } else if (m.motion.equals(Motion.NONE)) {
@@ -58,8 +61,7 @@ final class ShapesTogether {
     }
 
     private void clash(List<Set<Cell>> figures, Value mine, Value theirs) {
-        both.clashes.add(
-                f -> Together.clash(Clash.What.FIGURE, place(figures.get(0)), values(0, 0, false), mine, theirs));
+        both.clashes.add(f -> Together.clash(Clash.What.FIGURE, place(figures.get(0)), Value.NOTHING, mine, theirs));
     }
 
     private Value.Entries place(Set<Cell> figure) {

@@ -12,14 +12,14 @@ public final class Side {
 
     /** As the client saves it: starts follow, so that every cable keeps its kind. */
     public static Plate saved(Plate base, Change change) {
-        tidy(change);
+        tidy(base, change);
         new KeptStarts(base).save(change);
         return valid(new Finished(base, change).plate());
     }
 
     /** As another program may leave it: starts stay as they were, but stand on cables. */
     public static Plate raw(Plate base, Change change) {
-        tidy(change);
+        tidy(base, change);
         Finished finished = new Finished(base, change);
         for (Start s : finished.starts()) {
             if (!finished.ground.filled(new Cell(s.row(), s.pleat()))) {
@@ -30,7 +30,14 @@ public final class Side {
         return valid(finished.plate());
     }
 
-    private static void tidy(Change change) {
+    /** What she drew on a row that she took out, or where she then cut the chart off, is not there. */
+    private static void tidy(Plate base, Change change) {
+        int from = change.from.orElse(base.from());
+        int to = change.to.orElse(base.from() + base.positions());
+        change.paint.values().forEach(row -> row.keySet().removeIf(p -> p < from || p >= to));
+        change.added
+                .values()
+                .forEach(rows -> rows.forEach(r -> r.cells().keySet().removeIf(p -> p < from || p >= to)));
         change.paint.keySet().removeAll(change.gone);
         change.paint.values().removeIf(java.util.Map::isEmpty);
         change.moved.keySet().removeAll(change.gone);

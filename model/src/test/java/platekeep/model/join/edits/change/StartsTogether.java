@@ -27,6 +27,9 @@ final class StartsTogether {
             }
         }
         KeptStarts kept = new KeptStarts(both.base);
+        if (!both.joined.figures.isEmpty() && kept.follows(joined.ground, joined.starts())) {
+            throw new Undetermined("a figure moved, and one without a start stayed or went");
+        }
         both.joined.newStarts.addAll(
                 kept.neededByNeither(joined, new Finished(both.base, both.mine), new Finished(both.base, both.theirs)));
     }

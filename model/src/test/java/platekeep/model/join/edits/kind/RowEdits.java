@@ -93,6 +93,7 @@ final class RowEdits {
             throw new Undetermined("no room");
         }
         s.change.moved.put(edge, up ? s.order.size() : 0);
+        s.change.lifted += up ? 1 : -1;
     }
 
     /** The picture some rows higher or lower; blank rows go at one end, new ones come at the other. */
@@ -107,6 +108,7 @@ final class RowEdits {
             gone.add(edge);
         }
         take(s, gone);
+        s.change.lifted += up ? gone.size() : -gone.size();
         put(
                 s,
                 up ? s.order.size() : 0,

@@ -92,12 +92,21 @@ final class ShapeEdits {
 
     static void mirror(Studio s) {
         s.change.motion = new Motion(0, true, false);
-        List<Cell> all = s.grid.figures().stream().flatMap(Set::stream).toList();
-        int axis = s.from() + s.to() - 1;
-        long differ = all.stream()
+        for (Set<Cell> figure : s.grid.figures()) {
+            lopsided(s, figure);
+        }
+    }
+
+    /** A figure that is much like its own mirror image could as well have been moved. */
+    private static void lopsided(Studio s, Set<Cell> figure) {
+        int axis = figure.stream().mapToInt(Cell::position).min().orElseThrow()
+                + figure.stream().mapToInt(Cell::position).max().orElseThrow();
+        long differ = figure.stream()
                 .filter(c -> s.grid.at(c.row(), axis - c.position()) != s.grid.at(c.row(), c.position()))
                 .count();
-        enough(differ, all.size());
+        if (differ < 4 || differ * 10 < figure.size()) {
+            throw new Undetermined("a figure like its mirror image");
+        }
     }
 
     static void upsideDown(Studio s) {
