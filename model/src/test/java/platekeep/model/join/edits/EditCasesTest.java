@@ -6,8 +6,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import platekeep.model.join.edits.wrong.WrongJoiner;
@@ -19,6 +21,7 @@ class EditCasesTest {
     private static List<Case> cases;
 
     @BeforeAll
+    @Timeout(value = 10, unit = TimeUnit.MINUTES)
     static void makeCases() {
         cases = EditCases.all(11, 700).toList();
     }
