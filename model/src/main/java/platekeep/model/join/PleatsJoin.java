@@ -34,13 +34,15 @@ final class PleatsJoin {
             return kept ? m.or(() -> t).or(() -> b) : Optional.empty();
         }
         if (b.isEmpty()) {
-            return Optional.of(new Pleats(
-                    Math.min(m.get().from(), t.get().from()),
-                    Math.max(m.get().to(), t.get().to())));
+            return Optional.of(m.get()
+                    .withEnds(
+                            Math.min(m.get().from(), t.get().from()),
+                            Math.max(m.get().to(), t.get().to())));
         }
         int from = -end("from", -b.get().from(), -m.get().from(), -t.get().from());
         int to = end("to", b.get().to(), m.get().to(), t.get().to());
-        return Optional.of(new Pleats(from, to));
+        boolean minePlain = m.get().unknown().equals(b.get().unknown());
+        return Optional.of((minePlain ? t : m).get().withEnds(from, to));
     }
 
     /** One end, with outward counted as positive; {@code from} comes with its sign turned. */

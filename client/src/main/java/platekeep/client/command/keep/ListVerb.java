@@ -1,0 +1,133 @@
+package platekeep.client.command.keep;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import platekeep.client.command.desk.Desk;
+import platekeep.client.command.desk.Exit;
+import platekeep.client.command.desk.Trouble;
+import platekeep.client.command.file.ReadablePlate;
+import platekeep.client.command.words.About;
+import platekeep.client.command.words.Word;
+import platekeep.client.command.words.Word.Times;
+import platekeep.client.library.Entry;
+import platekeep.client.library.Library;
+import platekeep.client.library.LibraryException;
+import platekeep.client.task.Progress;
+import platekeep.model.plate.Age;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Pleats;
+import platekeep.model.plate.Value;
+import platekeep.model.text.Problem;
+
+/** Lists the plates of a library, narrowed down by words, themes, ages and uses. */
+public final class ListVerb extends LibraryVerb {
+
+    private final Word words = takes(Times.ANY, "WORD", "Words that the title, number, themes or notes hold.");
+
+    private final Word themes = option(Times.ANY, "THEME", "Only plates of this theme; may be given again.", "--theme");
+
+    private final Word ages = option(Times.ANY, "AGE", "Only plates for this age; may be given again.", "--age");
+
+    private final Word uses = option(Times.ANY, "USE", "Only plates for this use; may be given again.", "--for");
+
+    private final Word putAway = flag("The plates that were put away, instead of those that are there.", "--put-away");
+
+    /** A plate and where it lies. */
+    private record Line(Plate plate, String path) {}
+
+    public ListVerb(Desk desk) {
+        super(
+                desk,
+                About.of(
+                        "list",
+                        "Lists the plates of a library.",
+                        "platekeep list boat --age toddler",
+                        "platekeep list --library patterns --theme seaside --json"));
+    }
+
+    @Override
+    protected int answer(Library library) throws Trouble, LibraryException {
+        for (String age : ages.values()) {
+            AgeWord.of(age);
+        }
+        List<Entry> entries = putAway.given()
+                ? library.putAway().stream()
+                        .flatMap(step -> step.entry().stream())
+                        .toList()
+                : library.list(Progress.NONE);
+        List<Line> found = entries.stream()
+                .flatMap(entry -> entry.plate().stream().map(plate -> new Line(plate, entry.path())))
+                .filter(line -> fits(line.plate()))
+                .toList();
+        entries.forEach(this::warnOfDamage);
+        if (asJson()) {
+            sayJson(found.stream().map(ListVerb::json).toList());
+        } else {
+            found.forEach(line -> say(text(line)));
+            say(ReadablePlate.count(found.size(), "plate") + (putAway.given() ? " put away." : "."));
+        }
+        return Exit.FINE;
+    }
+
+    private void warnOfDamage(Entry entry) {
+        entry.fold(good -> List.<Problem>of(), damaged -> damaged.problems())
+                .forEach(problem -> desk.warn("Damaged: " + problem.sentence()));
+    }
+
+    private boolean fits(Plate plate) {
+        String text = Stream.of(
+                        Stream.of(plate.title(), plate.number().orElse("")),
+                        plate.themes().stream(),
+                        plate.notes().stream())
+                .flatMap(s -> s)
+                .collect(Collectors.joining("\n"))
+                .toLowerCase(Locale.ROOT);
+        return words.values().stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)))
+                && plate.themes().containsAll(themes.values())
+                && plate.uses().containsAll(uses.values())
+                && plate.ages().stream().map(Age::word).toList().containsAll(ages.values());
+    }
+
+    private static String text(Line line) {
+        Plate plate = line.plate();
+        List<String> facts = new ArrayList<>();
+        plate.number().ifPresent(facts::add);
+        facts.add(size(plate));
+        if (!plate.ages().isEmpty()) {
+            facts.add(plate.ages().stream().map(Age::word).collect(Collectors.joining(", ")));
+        }
+        if (!plate.themes().isEmpty()) {
+            facts.add(String.join(", ", plate.themes()));
+        }
+        if (plate.hasClashes()) {
+            facts.add("open clashes: " + plate.clashes().size());
+        }
+        return plate.title() + "  (" + String.join("; ", facts) + ")  " + line.path();
+    }
+
+    private static String size(Plate plate) {
+        return plate.pleats()
+                .map(pleats -> ReadablePlate.count(pleats.count(), "pleat") + " by "
+                        + ReadablePlate.count(plate.rows().size(), "row"))
+                .orElse("no chart yet");
+    }
+
+    private static Value.Entries json(Line line) {
+        Plate plate = line.plate();
+        return new Value.Builder()
+                .put("id", plate.id())
+                .put("title", plate.title())
+                .put("path", line.path())
+                .put("number", plate.number().map(Value::of).orElse(Value.NOTHING))
+                .put("themes", Value.ofTexts(plate.themes()))
+                .put("ages", Value.ofTexts(plate.ages().stream().map(Age::word).toList()))
+                .put("for", Value.ofTexts(plate.uses()))
+                .put("pleats", plate.pleats().map(Pleats::count).orElse(0))
+                .put("rows", plate.rows().size())
+                .put("clashes", plate.clashes().size())
+                .build();
+    }
+}
