@@ -70,7 +70,7 @@ public class JoinBenchmark {
         String kind = drawing.substring(drawing.indexOf(' ') + 1);
         Charted.Ids ids = kind.equals("blank") || kind.equals("equal") ? Charted.Ids.NONE : Charted.Ids.GIVEN;
         int room = kind.equals("blank") || kind.equals("equal") ? 1 : 0;
-        base = Charted.plate(random, height - EDITS * room, width, ids, Charted.Ground.FULL);
+        base = Charted.plate(random, height - 4 * EDITS * room, width, ids, Charted.Ground.FULL);
         base = base.edit().rows(drawn(base.rows(), kind)).starts(List.of()).build();
         mine = kind.equals("moved") ? moved(base) : edited(random, base, 0);
         theirs = edited(random, base, 1);
