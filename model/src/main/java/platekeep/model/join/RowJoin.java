@@ -2,6 +2,7 @@ package platekeep.model.join;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -179,14 +180,14 @@ final class RowJoin {
         return out.toString();
     }
 
-    /** The id that a handle brings along; of a row that both have, the earlier plate's or whichever has one. */
+    /** The id that a handle brings along; of a row that both have, the earlier plate's or the smaller of theirs. */
     Optional<RowId> idOf(int handle) {
         Optional<RowId> id = handle < n ? base.rows().get(handle).id() : Optional.empty();
-        for (int s = 0; s < 2 && id.isEmpty(); s++) {
-            int row = rowOf[s][handle];
-            id = row < 0 ? Optional.empty() : sides[s].plate().rows().get(row).id();
-        }
-        return id;
+        return id.or(() -> IntStream.range(0, 2)
+                .filter(s -> rowOf[s][handle] >= 0)
+                .mapToObj(s -> sides[s].plate().rows().get(rowOf[s][handle]).id())
+                .flatMap(Optional::stream)
+                .min(Comparator.naturalOrder()));
     }
 
     /** A row that one side may have taken out or matched otherwise, in rows that the other side changed as well. */
