@@ -1,6 +1,8 @@
 package platekeep.client;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -126,7 +128,9 @@ class ArchitectureTest {
                 .callConstructor(Thread.class, Runnable.class, String.class)
                 .orShould()
                 .dependOnClassesThat()
-                .haveNameMatching("java\\.util\\.concurrent\\.(Executors|ForkJoinPool|CompletableFuture)")
+                .haveNameMatching("java\\.util\\.concurrent\\.(Executors|ForkJoinPool)")
+                .orShould()
+                .callMethodWhere(target(nameMatching("(supply|run|thenApply|thenRun|thenAccept)Async")))
                 .orShould()
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("javax.swing.SwingWorker")

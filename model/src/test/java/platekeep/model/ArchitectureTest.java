@@ -115,7 +115,7 @@ class ArchitectureTest {
         onlyUses("plate");
         onlyUses("colour", "plate");
         onlyUses("text", "plate");
-        onlyUses("stitch", "plate");
+        onlyUses("stitch", "plate", "colour");
         onlyUses("compare", "plate", "text", "stitch");
         onlyUses("join", "plate", "text", "stitch", "compare");
         onlyUses("find", "plate", "text");

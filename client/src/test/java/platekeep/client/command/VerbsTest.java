@@ -24,7 +24,9 @@ class VerbsTest {
     void everyVerbHasHelpWithAnExample(String verb) {
         Typed help = Typed.in(here, verb, "--help");
         assertThat(help.exit()).isZero();
-        assertThat(help.out()).startsWith("Usage: platekeep " + verb).contains("Example:\n  platekeep " + verb);
+        assertThat(help.out())
+                .startsWith("Usage: platekeep " + verb)
+                .containsPattern("Examples?:\n  platekeep " + verb);
         assertThat(help.err()).isEmpty();
     }
 
