@@ -1,0 +1,118 @@
+package platekeep.client.partner;
+
+import java.awt.BorderLayout;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JFileChooser;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import platekeep.client.ui.Widgets;
+
+/** The Partner screen: on top the shared copy, below what came beside what waits. */
+final class PartnerPanel extends JPanel implements PartnerView {
+    private static final long serialVersionUID = 1L;
+
+    private final JComboBox<String> libraries = new JComboBox<>();
+    private final JLabel where = Widgets.label("partner-shared-copy", "");
+    private final JTextArea came = Widgets.prose("partner-came", "");
+    private final JTextArea waits = Widgets.prose("partner-waits", "");
+    private final JButton bringIn = Widgets.mainButton("partner-bring-in", "Bring in", () -> presenter().bringIn());
+    private final JButton send = Widgets.mainButton("partner-send", "Send", () -> presenter().send());
+    private final JButton look = Widgets.button("partner-look", "Look again", () -> presenter().look());
+    private final JButton choose = Widgets.button("partner-choose-folder", "Choose folder…", this::chooseFolder);
+    private transient PartnerPresenter presenter;
+    private boolean showing;
+
+    PartnerPanel() {
+        super(new BorderLayout());
+        libraries.setName("partner-library");
+        libraries.addActionListener(e -> {
+            if (!showing) {
+                presenter().choose(libraries.getSelectedIndex());
+            }
+        });
+        JPanel inside = new JPanel(new MigLayout(
+                "insets 24 32 24 32, fill, wrap 2", "[grow, fill, sg]24[grow, fill, sg]", "[][]16[][grow, fill]12[]"));
+        inside.add(Widgets.title("partner-title", "Partner"), "split 2, span 2, growx");
+        inside.add(libraries, "w 240!, gapleft push");
+        inside.add(where, "split 3, span 2, growx, pushx");
+        inside.add(choose, "growx 0");
+        inside.add(look, "growx 0");
+        inside.add(Widgets.heading("What came"));
+        inside.add(Widgets.heading("What waits to be sent"));
+        inside.add(Widgets.scroll("partner-came-scroll", came), "grow");
+        inside.add(Widgets.scroll("partner-waits-scroll", waits), "grow");
+        inside.add(bringIn, "growx 0");
+        inside.add(send, "growx 0");
+        add(inside, BorderLayout.CENTER);
+        Widgets.onKey(this, "ctrl B", () -> press(bringIn));
+        Widgets.onKey(this, "ctrl E", () -> press(send));
+        Widgets.onKey(this, "F5", () -> press(look));
+        show(PartnerState.NOTHING);
+    }
+
+    private static void press(JButton button) {
+        if (button.isEnabled()) {
+            button.doClick();
+        }
+    }
+
+    void presenter(PartnerPresenter newPresenter) {
+        presenter = newPresenter;
+    }
+
+    private PartnerPresenter presenter() {
+        return presenter;
+    }
+
+    void toButtons() {
+        (bringIn.isEnabled() ? bringIn : send.isEnabled() ? send : look).requestFocusInWindow();
+    }
+
+    private void chooseFolder() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setName("partner-folder-chooser");
+        chooser.setDialogTitle("Folder of the shared copy");
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        if (chooser.showDialog(this, "Share here") == JFileChooser.APPROVE_OPTION) {
+            presenter.share(Path.of(chooser.getSelectedFile().getPath()));
+        }
+    }
+
+    @Override
+    public void show(PartnerState state) {
+        showing = true;
+        libraries.setModel(new DefaultComboBoxModel<>(state.libraries().toArray(String[]::new)));
+        libraries.setSelectedIndex(state.chosen());
+        libraries.setVisible(state.libraries().size() > 1);
+        showing = false;
+        boolean open = state.chosen() >= 0;
+        where.setText(
+                !open
+                        ? "Open a library first."
+                        : state.sharedCopy()
+                                .map(folder -> "Shared copy: " + folder)
+                                .orElse("No shared copy yet. Choose a folder that you and your partner can both reach:"
+                                        + " on a stick, or one that is kept alike on both computers."));
+        choose.setEnabled(open);
+        look.setEnabled(open && state.sharedCopy().isPresent());
+        fill(came, state.came(), state.looked() ? "Nothing new." : "");
+        fill(waits, state.waits(), state.looked() ? "Everything was sent." : "");
+        bringIn.setEnabled(state.canBringIn());
+        send.setEnabled(state.canSend());
+        send.setToolTipText(
+                state.looked() && !state.came().isEmpty() && !state.waits().isEmpty()
+                        ? "Bring in what came first; then send."
+                        : null);
+    }
+
+    private static void fill(JTextArea area, List<String> lines, String none) {
+        area.setText(lines.isEmpty() ? none : String.join("\n", lines));
+        area.setCaretPosition(0);
+    }
+}
