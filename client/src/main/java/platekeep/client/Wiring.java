@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import platekeep.client.compare.CompareScreen;
 import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.GalleryScreen;
 import platekeep.client.library.Libraries;
@@ -70,6 +71,9 @@ final class Wiring {
     private List<Screen> screens(Workroom room) {
         Drafts drafts = new Drafts(dataFolder.resolve("drafts"));
         Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
-        return List.of(new GalleryScreen(room, drafts, thumbnails), new PlateScreen(room, drafts, thumbnails));
+        return List.of(
+                new GalleryScreen(room, drafts, thumbnails),
+                new PlateScreen(room, drafts, thumbnails),
+                new CompareScreen(room));
     }
 }

@@ -1,0 +1,7 @@
+package platekeep.client.compare;
+
+/** What the presenter needs of the comparison screen. */
+interface CompareView {
+
+    void show(CompareState state);
+}
