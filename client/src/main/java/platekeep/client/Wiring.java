@@ -10,7 +10,9 @@ import java.util.logging.Logger;
 import platekeep.client.compare.CompareScreen;
 import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.GalleryScreen;
+import platekeep.client.join.JoinScreen;
 import platekeep.client.library.Libraries;
+import platekeep.client.partner.PartnerScreen;
 import platekeep.client.plate.PlateScreen;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
@@ -74,6 +76,8 @@ final class Wiring {
         return List.of(
                 new GalleryScreen(room, drafts, thumbnails),
                 new PlateScreen(room, drafts, thumbnails),
-                new CompareScreen(room));
+                new CompareScreen(room),
+                new JoinScreen(room, drafts),
+                new PartnerScreen(room));
     }
 }

@@ -35,7 +35,8 @@ final class PartnerPresenter implements RoomListener {
     }
 
     /** What a look gave, with the words already made. */
-    private record Look(Optional<String> sharedCopy, Optional<Arrivals> arrivals, List<String> came, List<String> waits) {}
+    private record Look(
+            Optional<String> sharedCopy, Optional<Arrivals> arrivals, List<String> came, List<String> waits) {}
 
     void show(Library chosen) {
         library = Optional.of(chosen);
@@ -85,7 +86,11 @@ final class PartnerPresenter implements RoomListener {
                 look -> {
                     room.front().busy("");
                     arrivals = look.arrivals();
-                    refresh(look.sharedCopy(), look.came(), look.waits(), look.arrivals().isPresent());
+                    refresh(
+                            look.sharedCopy(),
+                            look.came(),
+                            look.waits(),
+                            look.arrivals().isPresent());
                 },
                 () -> room.front().busy(""));
     }
@@ -118,7 +123,8 @@ final class PartnerPresenter implements RoomListener {
                         room.changed(into);
                         look();
                         if (!done.clashing().isEmpty()) {
-                            room.go(new Place.Join(into, Optional.of(done.clashing().get(0))));
+                            room.go(new Place.Join(
+                                    into, Optional.of(done.clashing().get(0))));
                         }
                     },
                     () -> room.front().busy(""));
@@ -162,7 +168,8 @@ final class PartnerPresenter implements RoomListener {
         seen.incoming().forEach(v -> lines.add(line(v)));
         for (Arrivals.Arrival arrival : seen.plates()) {
             lines.add("");
-            lines.add(title(arrival) + (arrival.bothChanged() ? "  (you changed it too: the edits will be joined)" : ""));
+            lines.add(
+                    title(arrival) + (arrival.bothChanged() ? "  (you changed it too: the edits will be joined)" : ""));
             words(arrival).forEach(w -> lines.add("    " + w));
         }
         return lines;
@@ -173,11 +180,16 @@ final class PartnerPresenter implements RoomListener {
     }
 
     private static String line(Version v) {
-        return v.on().format(DAY) + ", " + v.inNameOf().name() + ": " + v.reason().lines().findFirst().orElse("");
+        return v.on().format(DAY) + ", " + v.inNameOf().name() + ": "
+                + v.reason().lines().findFirst().orElse("");
     }
 
     private static String title(Arrivals.Arrival arrival) {
-        return arrival.theirs().or(arrival::mine).or(arrival::base).map(Plate::title).orElse("A plate");
+        return arrival.theirs()
+                .or(arrival::mine)
+                .or(arrival::base)
+                .map(Plate::title)
+                .orElse("A plate");
     }
 
     private static List<String> words(Arrivals.Arrival arrival) {
@@ -187,7 +199,8 @@ final class PartnerPresenter implements RoomListener {
         if (arrival.base().isEmpty()) {
             return List.of("new");
         }
-        List<String> words = Comparison.of(arrival.base().get(), arrival.theirs().get()).words();
+        List<String> words =
+                Comparison.of(arrival.base().get(), arrival.theirs().get()).words();
         if (words.size() <= MOST_WORDS) {
             return words;
         }

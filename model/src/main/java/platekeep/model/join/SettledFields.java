@@ -37,23 +37,29 @@ final class SettledFields {
         Optional<Value> v = Optional.of(value).filter(x -> !x.equals(Value.NOTHING));
         Optional<String> t = v.filter(Value.Text.class::isInstance).map(Settling::text);
         if (name.startsWith("origin.")) {
-            return plate.edit().origin(origin(plate.origin(), name.substring(7), v, t)).build();
+            return plate.edit()
+                    .origin(origin(plate.origin(), name.substring(7), v, t))
+                    .build();
         }
         if (name.startsWith("cloth.")) {
-            return plate.edit().cloth(cloth(plate.cloth(), name.substring(6), v)).build();
+            return plate.edit()
+                    .cloth(cloth(plate.cloth(), name.substring(6), v))
+                    .build();
         }
         return switch (name) {
             case "title" -> plate.edit().title(t.orElse(plate.title())).build();
             case "number" -> plate.edit().number(t).build();
             case "state" -> plate.edit().state(t.flatMap(State::of)).build();
-            case "repeat" -> plate.edit()
-                    .repeat(v.map(Settling::entries)
-                            .map(e -> new Repeat(whole(e, "every"), whole(e, "times"), rest(e, "every", "times"))))
-                    .build();
-            case "from plate" -> plate.edit()
-                    .fromPlate(v.map(Settling::entries)
-                            .map(e -> new FromPlate(text(e, "id"), text(e, "version"), rest(e, "id", "version"))))
-                    .build();
+            case "repeat" ->
+                plate.edit()
+                        .repeat(v.map(Settling::entries)
+                                .map(e -> new Repeat(whole(e, "every"), whole(e, "times"), rest(e, "every", "times"))))
+                        .build();
+            case "from plate" ->
+                plate.edit()
+                        .fromPlate(v.map(Settling::entries)
+                                .map(e -> new FromPlate(text(e, "id"), text(e, "version"), rest(e, "id", "version"))))
+                        .build();
             default -> plate.edit().unknown(with(plate.unknown(), name, v)).build();
         };
     }
@@ -82,23 +88,24 @@ final class SettledFields {
                 .map(x -> ((Value.Items) x).items().stream().map(Settling::text).toList())
                 .orElse(List.of());
         return switch (key) {
-            case "gathering rows" -> new Cloth(
-                    whole, c.spacingMm(), c.stackedRows(), c.fullness(), c.holding(), c.unknown());
-            case "spacing mm" -> new Cloth(
-                    c.gatheringRows(), n, c.stackedRows(), c.fullness(), c.holding(), c.unknown());
-            case "stacked rows" -> new Cloth(
-                    c.gatheringRows(), c.spacingMm(), whole, c.fullness(), c.holding(), c.unknown());
-            case "fullness" -> new Cloth(
-                    c.gatheringRows(), c.spacingMm(), c.stackedRows(), n, c.holding(), c.unknown());
-            case "holding" -> new Cloth(
-                    c.gatheringRows(), c.spacingMm(), c.stackedRows(), c.fullness(), texts, c.unknown());
-            default -> new Cloth(
-                    c.gatheringRows(),
-                    c.spacingMm(),
-                    c.stackedRows(),
-                    c.fullness(),
-                    c.holding(),
-                    with(c.unknown(), key, v));
+            case "gathering rows" ->
+                new Cloth(whole, c.spacingMm(), c.stackedRows(), c.fullness(), c.holding(), c.unknown());
+            case "spacing mm" ->
+                new Cloth(c.gatheringRows(), n, c.stackedRows(), c.fullness(), c.holding(), c.unknown());
+            case "stacked rows" ->
+                new Cloth(c.gatheringRows(), c.spacingMm(), whole, c.fullness(), c.holding(), c.unknown());
+            case "fullness" ->
+                new Cloth(c.gatheringRows(), c.spacingMm(), c.stackedRows(), n, c.holding(), c.unknown());
+            case "holding" ->
+                new Cloth(c.gatheringRows(), c.spacingMm(), c.stackedRows(), c.fullness(), texts, c.unknown());
+            default ->
+                new Cloth(
+                        c.gatheringRows(),
+                        c.spacingMm(),
+                        c.stackedRows(),
+                        c.fullness(),
+                        c.holding(),
+                        with(c.unknown(), key, v));
         };
     }
 
@@ -108,7 +115,9 @@ final class SettledFields {
             boolean used = plate.rows().stream().anyMatch(r -> r.cells().indexOf(key) >= 0)
                     || plate.lines().stream().anyMatch(l -> l.colour() == key)
                     || plate.marks().stream().anyMatch(m -> m.colour() == key);
-            return used ? plate : plate.edit().palette(plate.palette().without(key)).build();
+            return used
+                    ? plate
+                    : plate.edit().palette(plate.palette().without(key)).build();
         }
         Map<String, Value> e = Settling.entries(value);
         Colour colour = new Colour(
@@ -122,21 +131,26 @@ final class SettledFields {
 
     static Plate thing(Plate plate, Clash clash, Value value) {
         return switch (clash.what()) {
-            case START -> plate.edit()
-                    .starts(replaced(plate.starts(), s -> sits(s, clash), value, SettledFields::start))
-                    .build();
-            case LINE -> plate.edit()
-                    .lines(replaced(plate.lines(), l -> fits(clash, l.value()), value, SettledFields::line))
-                    .build();
-            case MARK -> plate.edit()
-                    .marks(replaced(plate.marks(), m -> fits(clash, m.value()), value, SettledFields::mark))
-                    .build();
-            case NOTION -> plate.edit()
-                    .notions(replaced(plate.notions(), n -> fits(clash, n.value()), value, SettledFields::notion))
-                    .build();
-            case REMARK -> plate.edit()
-                    .remarks(replaced(plate.remarks(), r -> fits(clash, r.value()), value, SettledFields::remark))
-                    .build();
+            case START ->
+                plate.edit()
+                        .starts(replaced(plate.starts(), s -> sits(s, clash), value, SettledFields::start))
+                        .build();
+            case LINE ->
+                plate.edit()
+                        .lines(replaced(plate.lines(), l -> fits(clash, l.value()), value, SettledFields::line))
+                        .build();
+            case MARK ->
+                plate.edit()
+                        .marks(replaced(plate.marks(), m -> fits(clash, m.value()), value, SettledFields::mark))
+                        .build();
+            case NOTION ->
+                plate.edit()
+                        .notions(replaced(plate.notions(), n -> fits(clash, n.value()), value, SettledFields::notion))
+                        .build();
+            case REMARK ->
+                plate.edit()
+                        .remarks(replaced(plate.remarks(), r -> fits(clash, r.value()), value, SettledFields::remark))
+                        .build();
             default -> plate;
         };
     }
@@ -150,15 +164,17 @@ final class SettledFields {
 
     private static boolean fits(Clash clash, Value.Entries thing) {
         return clash.place().entries().entrySet().stream()
-                .allMatch(e -> thing.entries()
-                        .getOrDefault(e.getKey(), Value.NOTHING)
-                        .equals(e.getValue()));
+                .allMatch(e ->
+                        thing.entries().getOrDefault(e.getKey(), Value.NOTHING).equals(e.getValue()));
     }
 
     private static <T> List<T> replaced(
             List<T> list, Predicate<T> one, Value value, Function<Map<String, Value>, T> read) {
         List<T> out = new ArrayList<>();
-        Optional<T> chosen = Optional.of(value).filter(v -> !v.equals(Value.NOTHING)).map(Settling::entries).map(read);
+        Optional<T> chosen = Optional.of(value)
+                .filter(v -> !v.equals(Value.NOTHING))
+                .map(Settling::entries)
+                .map(read);
         boolean put = false;
         for (T thing : list) {
             if (!one.test(thing)) {
@@ -211,8 +227,7 @@ final class SettledFields {
     }
 
     private static Notion notion(Map<String, Value> e) {
-        return new Notion(
-                text(e, "kind"), optional(e, "size"), whole(e, "count"), rest(e, "kind", "size", "count"));
+        return new Notion(text(e, "kind"), optional(e, "size"), whole(e, "count"), rest(e, "kind", "size", "count"));
     }
 
     private static Remark remark(Map<String, Value> e) {

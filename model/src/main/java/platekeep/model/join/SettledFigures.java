@@ -77,7 +77,11 @@ final class SettledFigures {
             int toRow = (upright ? box[0] + box[1] - r : r) - move[0];
             int to = (sideways ? box[2] + box[3] - k : k) + move[1];
             CableKind kind = upright ? start.cable().turned() : start.cable();
-            out.add(plate.rows().get(toRow).id().map(id -> start.at(id, to + plate.from(), kind)).orElse(start));
+            out.add(plate.rows()
+                    .get(toRow)
+                    .id()
+                    .map(id -> start.at(id, to + plate.from(), kind))
+                    .orElse(start));
         }
         return out;
     }

@@ -37,17 +37,21 @@ public final class Settling {
      */
     public static Plate choose(Plate plate, Clash clash, Value value) {
         Plate settled = keep(plate, clash);
-        Plate chosen = switch (clash.what()) {
-            case CABLES -> cables(settled, clash, value);
-            case ROW, TWINS -> wholeRow(settled, clash, value);
-            case ROWS -> runOfRows(settled, clash, value);
-            case ORDER -> order(settled, clash, value);
-            case PLEATS -> pleats(settled, clash, value);
-            case FIELD -> SettledFields.field(settled, clash.textAt("field").orElse(""), value);
-            case COLOUR -> SettledFields.colour(settled, clash.textAt("key").orElse(" ").charAt(0), value);
-            case FIGURE -> SettledFigures.moved(settled, clash, value);
-            default -> SettledFields.thing(settled, clash, value);
-        };
+        Plate chosen =
+                switch (clash.what()) {
+                    case CABLES -> cables(settled, clash, value);
+                    case ROW, TWINS -> wholeRow(settled, clash, value);
+                    case ROWS -> runOfRows(settled, clash, value);
+                    case ORDER -> order(settled, clash, value);
+                    case PLEATS -> pleats(settled, clash, value);
+                    case FIELD ->
+                        SettledFields.field(settled, clash.textAt("field").orElse(""), value);
+                    case COLOUR ->
+                        SettledFields.colour(
+                                settled, clash.textAt("key").orElse(" ").charAt(0), value);
+                    case FIGURE -> SettledFigures.moved(settled, clash, value);
+                    default -> SettledFields.thing(settled, clash, value);
+                };
         boolean drawn = !chosen.rows().equals(plate.rows());
         return drawn && hasAllIds(plate) && hasAllIds(chosen) ? KeptKinds.after(plate, chosen) : chosen;
     }
@@ -114,7 +118,9 @@ public final class Settling {
         }
         return plate.edit()
                 .rows(rows)
-                .marks(plate.marks().stream().filter(m -> !ids.contains(m.row())).toList())
+                .marks(plate.marks().stream()
+                        .filter(m -> !ids.contains(m.row()))
+                        .toList())
                 .remarks(plate.remarks().stream()
                         .filter(m -> m.row().isEmpty() || !ids.contains(m.row().get()))
                         .toList())
@@ -150,7 +156,9 @@ public final class Settling {
         String id = rowText.contains(" ") ? rowText.substring(0, rowText.indexOf(' ')) : "";
         for (int r = 0; r < plate.rows().size(); r++) {
             Row row = plate.rows().get(r);
-            boolean same = id.isEmpty() ? row.text().equals(rowText) : row.id().filter(i -> i.text().equals(id)).isPresent();
+            boolean same = id.isEmpty()
+                    ? row.text().equals(rowText)
+                    : row.id().filter(i -> i.text().equals(id)).isPresent();
             if (same && !taken.contains(r)) {
                 return Optional.of(r);
             }
@@ -168,7 +176,12 @@ public final class Settling {
         int at = 0;
         if (value instanceof Value.Text above) {
             for (int r = 0; r < rows.size(); r++) {
-                at = rows.get(r).id().filter(id -> id.text().equals(above.string())).isPresent() ? r + 1 : at;
+                at = rows.get(r)
+                                .id()
+                                .filter(id -> id.text().equals(above.string()))
+                                .isPresent()
+                        ? r + 1
+                        : at;
             }
         }
         rows.add(at, moved);
@@ -181,7 +194,9 @@ public final class Settling {
         }
         int end = number.number().intValueExact();
         Pleats was = plate.pleats().get();
-        Pleats now = clash.textAt("end").equals(Optional.of("from")) ? was.withEnds(end, was.to()) : was.withEnds(was.from(), end);
+        Pleats now = clash.textAt("end").equals(Optional.of("from"))
+                ? was.withEnds(end, was.to())
+                : was.withEnds(was.from(), end);
         List<Row> rows = plate.rows().stream()
                 .map(row -> row.withCells(fitted(row.cells(), was, now)))
                 .toList();

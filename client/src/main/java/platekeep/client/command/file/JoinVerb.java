@@ -11,6 +11,7 @@ import platekeep.client.command.words.About;
 import platekeep.client.command.words.Verb;
 import platekeep.client.command.words.Word;
 import platekeep.client.command.words.Word.Times;
+import platekeep.model.join.ClashWords;
 import platekeep.model.join.Hands;
 import platekeep.model.join.Join;
 import platekeep.model.join.JoinTrouble;

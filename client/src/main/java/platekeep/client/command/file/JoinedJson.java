@@ -2,6 +2,7 @@ package platekeep.client.command.file;
 
 import java.util.List;
 import java.util.Locale;
+import platekeep.model.join.ClashWords;
 import platekeep.model.join.Joined;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Plate;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import platekeep.model.join.ClashWords;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;

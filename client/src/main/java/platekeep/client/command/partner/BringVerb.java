@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import platekeep.client.command.desk.Desk;
 import platekeep.client.command.desk.Exit;
-import platekeep.client.command.file.ClashWords;
 import platekeep.client.command.file.ReadablePlate;
 import platekeep.client.command.keep.LibraryVerb;
 import platekeep.client.command.keep.Told;
@@ -18,6 +17,7 @@ import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.task.Progress;
 import platekeep.model.compare.Comparison;
+import platekeep.model.join.ClashWords;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Value;
 

@@ -1,4 +1,4 @@
-package platekeep.client.command.file;
+package platekeep.model.join;
 
 import java.util.List;
 import java.util.Optional;
@@ -35,6 +35,16 @@ public final class ClashWords {
             return "nothing";
         }
         return value instanceof Value.Text text ? text.string() : value.text();
+    }
+
+    /** Where and what one clash of the plate is: {@code Cables in row 7, pleats 12 to 14}. */
+    public static String place(Plate plate, Clash clash) {
+        return new ClashWords(plate).place(clash);
+    }
+
+    /** A value of a clash in words; cells stay cells. */
+    public static String value(Value value) {
+        return text(value);
     }
 
     private String place(Clash clash) {
