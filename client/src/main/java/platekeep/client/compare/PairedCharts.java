@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
+import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PlatePainter;
@@ -39,7 +40,7 @@ final class PairedCharts extends JComponent {
 
     PairedCharts() {
         setName("compare-charts");
-        getAccessibleContext().setAccessibleName("Two charts, row beside row");
+        putClientProperty(AccessibleContext.ACCESSIBLE_NAME_PROPERTY, "Two charts, row beside row");
     }
 
     boolean shows(Comparison other) {
