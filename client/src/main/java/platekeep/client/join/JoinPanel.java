@@ -45,20 +45,24 @@ final class JoinPanel extends JPanel implements JoinView {
                 presenter().choose(list.getSelectedIndex());
             }
         });
-        JPanel inside = new JPanel(
-                new MigLayout("insets 24 32 24 32, fill", "[220!]24[grow, fill]", "[][][][grow, fill][120!, fill][]"));
-        inside.add(Widgets.title("join-title", "Join"), "span 2, wrap");
-        inside.add(Widgets.heading("Something to decide in"));
         counter.setName("join-counter");
-        inside.add(counter, "wrap");
-        inside.add(Widgets.scroll("join-waiting-scroll", list), "span 1 4, grow");
-        inside.add(where, "wrap");
-        inside.add(Widgets.scroll("join-answers", answers), "grow, wrap, spany 2");
-        inside.add(Widgets.clear(new MigLayout("insets 0")), "h 0!, wrap");
-        inside.add(below(), "cell 1 4, grow, wrap");
-        inside.add(next, "cell 1 5, split 3, growx 0");
-        inside.add(undo, "cell 1 5, growx 0");
-        inside.add(save, "cell 1 5, growx 0, gapleft push");
+        JPanel left = Widgets.clear(new MigLayout("insets 0, fill, wrap 1", "[220!, fill]", "[][grow, fill]"));
+        left.add(Widgets.heading("Something to decide in"));
+        left.add(Widgets.scroll("join-waiting-scroll", list));
+        JPanel right = Widgets.clear(
+                new MigLayout("insets 0, fill, wrap 1", "[grow, fill]", "[][][grow, fill]8[130!, fill]12[]"));
+        right.add(counter);
+        right.add(where);
+        right.add(Widgets.scroll("join-answers", answers), "wmin 0");
+        right.add(below(), "wmin 0");
+        right.add(next, "split 3, growx 0");
+        right.add(undo, "growx 0");
+        right.add(save, "growx 0, gapleft push");
+        JPanel inside = Widgets.clear(
+                new MigLayout("insets 24 32 24 32, fill", "[220!, fill]24[grow, fill]", "[]12[grow, fill]"));
+        inside.add(Widgets.title("join-title", "Join"), "span 2, wrap");
+        inside.add(left, "grow");
+        inside.add(right, "grow, wmin 0");
         add(inside, BorderLayout.CENTER);
         keys();
         show(JoinState.NOTHING);

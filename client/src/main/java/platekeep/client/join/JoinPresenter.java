@@ -17,6 +17,7 @@ import platekeep.client.room.Workroom;
 import platekeep.model.join.ClashWords;
 import platekeep.model.join.Settling;
 import platekeep.model.plate.Clash;
+import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Value;
 import platekeep.model.stitch.Check;
@@ -207,7 +208,7 @@ final class JoinPresenter implements RoomListener {
                 option(out, plate, c, "both", Settling.bothRuns(c));
                 option(out, plate, c, "neither", Value.NOTHING);
             } else {
-                out.add(new JoinState.Answer("as it stands", ClashWords.value(c.base()), Settling.keep(plate, c)));
+                out.add(new JoinState.Answer("as it stands", words(plate, c, c.base()), Settling.keep(plate, c)));
             }
         });
         return out;
@@ -216,10 +217,38 @@ final class JoinPresenter implements RoomListener {
     /** An answer that does not fit any more (the chart was changed meanwhile) is not offered. */
     private static void option(List<JoinState.Answer> out, Plate plate, Clash clash, String who, Value value) {
         try {
-            out.add(new JoinState.Answer(who, ClashWords.value(value), Settling.choose(plate, clash, value)));
+            out.add(new JoinState.Answer(who, words(plate, clash, value), Settling.choose(plate, clash, value)));
         } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
             System.getLogger(JoinPresenter.class.getName()).log(System.Logger.Level.DEBUG, "answer left out", e);
         }
+    }
+
+    /** Cells in colour names, as they come: {@code 4 chalk, 2 empty}; a colour by what it is; other values as they are. */
+    private static String words(Plate plate, Clash clash, Value value) {
+        if (clash.what() == Clash.What.ROW && value.equals(Value.NOTHING)) {
+            return "the row taken out";
+        }
+        if (clash.what() == Clash.What.COLOUR && value instanceof Value.Entries entry) {
+            return String.join(
+                    ", ",
+                    entry.entries().values().stream().map(ClashWords::value).toList());
+        }
+        boolean cells = clash.what() == Clash.What.CABLES || clash.what() == Clash.What.ROW;
+        return cells && value instanceof Value.Text text ? runs(plate, text.string()) : ClashWords.value(value);
+    }
+
+    private static String runs(Plate plate, String cables) {
+        List<String> runs = new ArrayList<>();
+        int start = 0;
+        for (int k = 1; k <= cables.length(); k++) {
+            if (k == cables.length() || cables.charAt(k) != cables.charAt(start)) {
+                char key = cables.charAt(start);
+                runs.add((k - start) + " "
+                        + plate.palette().get(key).map(Colour::name).orElse("empty"));
+                start = k;
+            }
+        }
+        return String.join(", ", runs);
     }
 
     private void refresh() {

@@ -146,7 +146,11 @@ final class Charted {
             int at = random.nextInt(rows.size());
             switch (random.nextInt(4)) {
                 case 0 -> rows.add(at, fresh(random, plate, hand, n, Ground.FULL));
-                case 1 -> rows.remove(rows.size() > 3 ? at : 0);
+                case 1 -> {
+                    if (rows.size() > 3) {
+                        rows.remove(at);
+                    }
+                }
                 default -> rows.set(at, recoloured(random, rows.get(at)));
             }
         }

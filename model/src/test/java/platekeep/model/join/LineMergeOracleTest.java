@@ -28,7 +28,7 @@ import platekeep.model.text.PlateText;
 class LineMergeOracleTest {
     private static final int UNCHANGED_BETWEEN = 3;
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "20261125")
     void editsInRowsFarApartJoinAsTheirLinesMerge(@ForAll long seed, @ForAll Charted.Ids ids) throws IOException {
         Random random = new Random(seed);
         Plate base = Charted.plate(random, 20 + random.nextInt(20), 20, ids, Charted.Ground.FULL);

@@ -16,7 +16,7 @@ import platekeep.model.plate.Unknown;
 
 class HoldingAndFlossTest {
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "20261125")
     void cablesHoldTogetherAlongTheRowAndFromAnUpCableToTheDownCableAboveIt(@ForAll("plates") Plate plate) {
         Kinds kinds = Kinds.of(plate);
         Holding holding = Holding.of(plate, kinds);
