@@ -1,6 +1,8 @@
 package platekeep.client;
 
+import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -94,7 +96,15 @@ final class Parts implements Means {
     private final class Display implements Screen {
         @Override
         public boolean isThere() {
-            return !GraphicsEnvironment.isHeadless();
+            if (GraphicsEnvironment.isHeadless()) {
+                return false;
+            }
+            try {
+                return GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+            } catch (HeadlessException | AWTError | LinkageError e) {
+                // a display is named but cannot be reached, or this Java has no part that could
+                return false;
+            }
         }
 
         @Override

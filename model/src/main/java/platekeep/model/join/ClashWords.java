@@ -34,6 +34,11 @@ public final class ClashWords {
         if (value instanceof Value.Nothing) {
             return "nothing";
         }
+        if (value instanceof Value.Entries object) {
+            return object.entries().entrySet().stream()
+                    .map(entry -> entry.getKey() + " " + text(entry.getValue()))
+                    .collect(Collectors.joining(", "));
+        }
         return value instanceof Value.Text text ? text.string() : value.text();
     }
 
