@@ -27,12 +27,25 @@ public record Arrivals(
      * @param base as it was when the two libraries last agreed; empty when there was none
      * @param mine as it is here; empty when it is not here
      * @param theirs as it is there; empty when it was put away there
+     * @param changedHere the version that changed it last here since then; empty when none did
+     * @param changedThere the same for there
      */
-    public record Arrival(String plateId, Optional<Plate> base, Optional<Plate> mine, Optional<Plate> theirs) {
+    public record Arrival(
+            String plateId,
+            Optional<Plate> base,
+            Optional<Plate> mine,
+            Optional<Plate> theirs,
+            Optional<Version> changedHere,
+            Optional<Version> changedThere) {
 
         /** Whether both sides changed it, so that the two edits have to be joined. */
         public boolean bothChanged() {
             return !mine.equals(base) && !theirs.equals(base) && !mine.equals(theirs);
+        }
+
+        /** Whether two edits have to be joined, since neither side put the plate away. */
+        public boolean isToJoin() {
+            return bothChanged() && mine.isPresent() && theirs.isPresent();
         }
     }
 }

@@ -110,6 +110,8 @@ class PartnerGitTest {
             assertThat(arrival.mine()).contains(KITE);
             assertThat(arrival.theirs()).contains(red);
             assertThat(arrival.bothChanged()).isFalse();
+            assertThat(arrival.changedHere()).isEmpty();
+            assertThat(arrival.changedThere().map(Version::reason)).contains("red");
         });
         assertThat(isolde.newest().orElseThrow().parents()).containsExactly(before.id());
     }
@@ -330,7 +332,11 @@ class PartnerGitTest {
         save(isolde, "seaside", KITE.edit().themes(List.of("seaside")).build());
         wenna.send(Progress.NONE);
         Arrivals arrivals = isolde.look(Progress.NONE);
-        assertThat(arrivals.plates().get(0).bothChanged()).isTrue();
+        assertThat(arrivals.plates().get(0).isToJoin()).isTrue();
+        assertThat(arrivals.plates().get(0).changedHere().map(Version::inNameOf))
+                .isEqualTo(isolde.hand());
+        assertThat(arrivals.plates().get(0).changedThere().map(Version::inNameOf))
+                .isEqualTo(wenna.hand());
         Plate settled = KITE.edit().themes(List.of("both")).build();
         BroughtIn result = isolde.bringIn(arrivals, List.of(settled), Progress.NONE);
         assertThat(result.joined()).containsExactly(KITE.id());

@@ -1,9 +1,7 @@
 package platekeep.client.git.partner;
 
 import java.io.IOException;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -11,7 +9,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.desk.Workroom;
-import platekeep.client.git.history.Step;
 import platekeep.client.git.plates.Contents;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.Changes;
@@ -106,31 +103,19 @@ final class Bringing {
 
     /** Who changed each plate last on either side since the two parted. */
     private TextJoin.LastHands hands(ObjectId mine, ObjectId theirs) throws IOException {
-        Map<String, ObjectId> here = lastTouches(room.index().only(mine, theirs));
-        Map<String, ObjectId> there = lastTouches(room.index().only(theirs, mine));
+        LastTouches here = new LastTouches(room.index().only(mine, theirs));
+        LastTouches there = new LastTouches(room.index().only(theirs, mine));
         return new TextJoin.LastHands() {
             @Override
             public Optional<String> mine(String plateId) throws IOException {
-                return name(here.get(plateId));
+                return here.of(room, plateId).map(version -> version.inNameOf().name());
             }
 
             @Override
             public Optional<String> theirs(String plateId) throws IOException {
-                return name(there.get(plateId));
+                return there.of(room, plateId).map(version -> version.inNameOf().name());
             }
         };
-    }
-
-    private static Map<String, ObjectId> lastTouches(List<Step> newestFirst) {
-        Map<String, ObjectId> last = new HashMap<>();
-        newestFirst.forEach(step -> step.touches().forEach(touch -> last.putIfAbsent(touch.plateId(), step.version())));
-        return last;
-    }
-
-    private Optional<String> name(ObjectId version) throws IOException {
-        return version == null
-                ? Optional.empty()
-                : Optional.of(room.version(version).inNameOf().name());
     }
 
     private String reason(ObjectId theirs) throws IOException {

@@ -106,7 +106,9 @@ public final class Partner {
         }
         List<Step> incoming = room.index().only(theirs.get(), mine.get());
         List<Step> waiting = room.index().only(mine.get(), theirs.get());
-        List<Arrivals.Arrival> plates = incoming.isEmpty() ? List.of() : arrivals(mine.get(), theirs.get());
+        List<Arrivals.Arrival> plates = incoming.isEmpty()
+                ? List.of()
+                : arrivals(mine.get(), theirs.get(), new LastTouches(waiting), new LastTouches(incoming));
         return new Arrivals(Optional.of(theirs.get().name()), versions(incoming), versions(waiting), plates);
     }
 
@@ -119,7 +121,9 @@ public final class Partner {
     }
 
     /** The plates that differ there from what both libraries came from. */
-    private List<Arrivals.Arrival> arrivals(ObjectId mine, ObjectId theirs) throws IOException, LibraryException {
+    private List<Arrivals.Arrival> arrivals(
+            ObjectId mine, ObjectId theirs, LastTouches touchedHere, LastTouches touchedThere)
+            throws IOException, LibraryException {
         Contents contents = new Contents(room.store());
         TextJoin texts = new TextJoin(contents, TextJoin.LastHands.UNKNOWN);
         Shelf base =
@@ -132,7 +136,12 @@ public final class Partner {
         for (String id : ids) {
             if (!there.content(id).equals(base.content(id))) {
                 arrivals.add(new Arrivals.Arrival(
-                        id, plate(base, id, contents), plate(here, id, contents), plate(there, id, contents)));
+                        id,
+                        plate(base, id, contents),
+                        plate(here, id, contents),
+                        plate(there, id, contents),
+                        touchedHere.of(room, id),
+                        touchedThere.of(room, id)));
             }
         }
         return arrivals;
