@@ -2,10 +2,14 @@ package platekeep.client.plate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Library;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.plate.edit.Steps;
+import platekeep.client.plate.piece.Area;
+import platekeep.client.plate.piece.Piece;
 import platekeep.model.draw.Spot;
 import platekeep.model.join.Hands;
 import platekeep.model.join.Join;
@@ -14,8 +18,8 @@ import platekeep.model.stitch.KeptKinds;
 import platekeep.model.stitch.RowIds;
 
 /**
- * A plate that is open: as its newest version has it, and as it was drawn since. What is shown and saved keeps the kind
- * of every cable that was there before.
+ * A plate that is open: as its newest version has it, and as it was drawn since. Each step keeps the kind of every cable
+ * that was there before.
  */
 final class OpenPlate {
     private final Library library;
@@ -27,8 +31,22 @@ final class OpenPlate {
     private Optional<KeptDraft> offer = Optional.empty();
     private Optional<String> lookingAt = Optional.empty();
     private Spot cursor = new Spot(0, 0);
-    private Plate keptFrom;
-    private Plate kept;
+    private Plate painted;
+    private Optional<Area> chosen = Optional.empty();
+    private Optional<Lifted> lifted = Optional.empty();
+    private OptionalInt axis = OptionalInt.empty();
+
+    /**
+     * What is chosen, taken off the plate, so that it can be moved over others and these are there again when it has
+     * moved on.
+     *
+     * @param result the plate with the piece where it is now; when the plate is another, nothing is lifted any more
+     * @param home where it was lifted off; empty when it never lay so
+     */
+    record Lifted(Plate ground, Piece piece, Spot corner, Plate result, Optional<Home> home) {}
+
+    /** Where a piece lay, and the plate then. */
+    record Home(Spot corner, Plate plate) {}
 
     private OpenPlate(Library library, Plate now, Optional<Plate> saved, Optional<String> seen) {
         this.library = library;
@@ -72,16 +90,69 @@ final class OpenPlate {
         return seen;
     }
 
-    /** The plate as drawn, every cable with the kind that it had. */
+    /** The plate as drawn. */
     Plate now() {
-        Plate drawn = steps.now();
-        if (drawn != keptFrom) {
-            keptFrom = drawn;
-            kept = saved.filter(before -> !before.equals(drawn))
-                    .map(before -> KeptKinds.after(before, drawn))
-                    .orElse(drawn);
-        }
-        return kept;
+        return steps.now();
+    }
+
+    /** Takes a step; every cable keeps the kind that it had. */
+    void step(String name, UnaryOperator<Plate> change) {
+        steps.endStroke();
+        Plate before = steps.now();
+        steps.take(name, kept(before, change.apply(before)));
+    }
+
+    /** Takes a step after which kinds are as they should be. */
+    void stepAsMeant(String name, Plate after) {
+        steps.take(name, after);
+    }
+
+    /** Goes on with a stroke from what it has come to. */
+    void stroke(String name, UnaryOperator<Plate> change) {
+        Plate base = steps.strokeBase();
+        painted = change.apply(base == steps.now() || painted == null ? steps.now() : painted);
+        steps.stroke(name, kept(base, painted));
+    }
+
+    /** Makes a stroke anew, from what was before it. */
+    void strokeAnew(String name, UnaryOperator<Plate> change) {
+        Plate base = steps.strokeBase();
+        steps.stroke(name, kept(base, change.apply(base)));
+    }
+
+    private static Plate kept(Plate before, Plate after) {
+        boolean isSameChart = before.rows() == after.rows() && before.starts() == after.starts();
+        return isSameChart || before == after ? after : KeptKinds.after(before, after);
+    }
+
+    /** What was chosen on the chart. */
+    Optional<Area> chosen() {
+        return chosen;
+    }
+
+    void chosen(Optional<Area> area) {
+        chosen = area;
+        lifted = Optional.empty();
+    }
+
+    /** What was lifted off, as long as nothing else was done since. */
+    Optional<Lifted> lifted() {
+        return lifted.filter(l -> l.result() == steps.now());
+    }
+
+    /** Something that was lifted was put down again. */
+    void putDown(Lifted piece) {
+        lifted = Optional.of(piece);
+        chosen = Optional.of(piece.piece().at(piece.corner()));
+    }
+
+    /** The axis that is drawn about as in a mirror: the sum of two indices that face each other; widening leaves it where it is. */
+    OptionalInt axis() {
+        return axis.isPresent() ? OptionalInt.of(axis.getAsInt() - 2 * now().from()) : axis;
+    }
+
+    void axis(OptionalInt newAxis) {
+        axis = newAxis.isPresent() ? OptionalInt.of(newAxis.getAsInt() + 2 * now().from()) : newAxis;
     }
 
     /** Whether there is something to save. */
@@ -94,8 +165,6 @@ final class OpenPlate {
         steps.settle(plate);
         saved = Optional.of(plate);
         seen = Optional.of(version);
-        keptFrom = plate;
-        kept = plate;
     }
 
     List<PlateVersion> history() {

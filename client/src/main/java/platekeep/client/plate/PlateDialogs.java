@@ -8,8 +8,6 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JColorChooser;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
@@ -29,14 +27,14 @@ final class PlateDialogs {
     private PlateDialogs() {}
 
     static Optional<PlateView.SaveAnswer> reason(Component over, String suggestion, List<String> hands) {
-        JTextField reason = field("save-reason", suggestion);
+        JTextField reason = Forms.field("save-reason", suggestion);
         reason.selectAll();
         JComboBox<String> hand = new JComboBox<>(hands.toArray(new String[0]));
         hand.setName("save-hand");
-        JPanel form = form();
-        row(form, "Reason", reason);
+        JPanel form = Forms.form();
+        Forms.row(form, "Reason", reason);
         if (hands.size() > 1) {
-            row(form, "In whose name", hand);
+            Forms.row(form, "In whose name", hand);
         }
         form.add(
                 Widgets.faint("save-hint", "One line that will tell you later why this version is there."),
@@ -53,10 +51,10 @@ final class PlateDialogs {
     }
 
     static Optional<String> line(Component over, String title, String text, String word, String yes, String missing) {
-        JTextField line = field("line", "");
-        JPanel form = form();
+        JTextField line = Forms.field("line", "");
+        JPanel form = Forms.form();
         form.add(Widgets.prose("line-text", text), "span 2, growx, wmin 400, wrap, gapbottom 8");
-        row(form, word, line);
+        Forms.row(form, word, line);
         Ask.Answer answer = Ask.ask(
                 over, title, form, yes, () -> line.getText().isBlank() ? Optional.of(missing) : Optional.empty());
         return answer == Ask.Answer.GIVEN_UP
@@ -65,7 +63,7 @@ final class PlateDialogs {
     }
 
     static PlateView.Consent consent(Component over, String question, String yes) {
-        JPanel form = form();
+        JPanel form = Forms.form();
         form.add(Widgets.prose("consent-text", question), "span 2, growx, wmin 400");
         return Ask.ask(over, yes, form, yes, Optional::empty) == Ask.Answer.YES
                 ? PlateView.Consent.YES
@@ -73,11 +71,11 @@ final class PlateDialogs {
     }
 
     static Optional<Colour> colour(Component over, String title, Colour before) {
-        JTextField name = field("colour-name", before.name());
-        JTextField hex = field("colour-hex", before.srgb());
+        JTextField name = Forms.field("colour-name", before.name());
+        JTextField hex = Forms.field("colour-hex", before.srgb());
         JSpinner strands = new JSpinner(new SpinnerNumberModel(before.strands(), 1, 6, 1));
         strands.setName("colour-strands");
-        JTextField floss = field("colour-floss", before.floss().orElse(""));
+        JTextField floss = Forms.field("colour-floss", before.floss().orElse(""));
         ThreadSwatch swatch = new ThreadSwatch(before.rgb());
         JButton choose = Widgets.button("colour-choose", "Choose…", () -> choose(hex));
         hex.getDocument().addDocumentListener(new DocumentListener() {
@@ -96,15 +94,15 @@ final class PlateDialogs {
                 // the style of plain text does not change
             }
         });
-        JPanel form = form();
-        row(form, "Name", name);
+        JPanel form = Forms.form();
+        Forms.row(form, "Name", name);
         JPanel shade = new JPanel(new MigLayout("insets 0, fillx", "[grow, fill]8[60!]8[]"));
         shade.add(hex);
         shade.add(swatch, "h 30!");
         shade.add(choose);
-        row(form, "Shade, as #RRGGBB", shade);
-        row(form, "Strands", strands);
-        row(form, "Floss", floss);
+        Forms.row(form, "Shade, as #RRGGBB", shade);
+        Forms.row(form, "Strands", strands);
+        Forms.row(form, "Floss", floss);
         Ask.Answer answer = Ask.ask(over, title, form, "Take it", () -> {
             if (name.getText().isBlank()) {
                 return Optional.of("Give the colour a name.");
@@ -134,22 +132,5 @@ final class PlateDialogs {
     private static Optional<Integer> rgb(JTextField hex) {
         String text = hex.getText().strip();
         return text.matches(HEX) ? Optional.of(Integer.parseInt(text.replace("#", ""), 16)) : Optional.empty();
-    }
-
-    private static JPanel form() {
-        return new JPanel(new MigLayout("insets 0, fillx", "[right]10[grow, fill]", "[]8[]"));
-    }
-
-    private static void row(JPanel form, String word, JComponent part) {
-        JLabel label = new JLabel(word);
-        label.setLabelFor(part);
-        form.add(label);
-        form.add(part, "wrap");
-    }
-
-    private static JTextField field(String name, String text) {
-        JTextField field = new JTextField(text, 34);
-        field.setName(name);
-        return field;
     }
 }

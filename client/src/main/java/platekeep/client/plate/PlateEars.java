@@ -3,6 +3,7 @@ package platekeep.client.plate;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import platekeep.client.plate.chart.ChartEars;
+import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.side.ColourPanel;
 import platekeep.client.plate.side.FactsPanel;
 import platekeep.client.plate.side.HistoryStrip;
@@ -35,8 +36,8 @@ final class PlateEars {
     ChartEars chart() {
         return new ChartEars() {
             @Override
-            public void press(Spot spot) {
-                draw().press(spot);
+            public void press(Spot spot, Press how) {
+                draw().press(spot, how);
             }
 
             @Override
@@ -70,6 +71,11 @@ final class PlateEars {
             }
 
             @Override
+            public void moveChosen(int rows, int positions) {
+                plates.choice().move(rows, positions);
+            }
+
+            @Override
             public void useAtCursor() {
                 draw().useAtCursor();
             }
@@ -90,17 +96,17 @@ final class PlateEars {
 
             @Override
             public void add() {
-                draw().addColour();
+                plates.palette().add();
             }
 
             @Override
             public void change(char key) {
-                draw().changeColour(key);
+                plates.palette().change(key);
             }
 
             @Override
             public void remove(char key) {
-                draw().removeColour(key);
+                plates.palette().remove(key);
             }
         };
     }

@@ -10,12 +10,18 @@ final class PlateMenus {
     private final PlatePanel panel;
     private final PlatePresenter plates;
     private final DrawPresenter draw;
+    private final ChoicePresenter choice;
+    private final ChartPresenter chart;
+    private final PalettePresenter palette;
     private final HistoryPresenter versions;
 
     PlateMenus(PlatePanel panel, PlatePresenter plates) {
         this.panel = panel;
         this.plates = plates;
         this.draw = plates.draw();
+        this.choice = plates.choice();
+        this.chart = plates.chart();
+        this.palette = plates.palette();
         this.versions = plates.history();
         for (Tool tool : Tool.values()) {
             Widgets.onOwnKey(panel.chart(), String.valueOf(tool.key()), () -> draw.take(tool));
@@ -29,11 +35,38 @@ final class PlateMenus {
         }
         Widgets.onKey(panel, "ctrl SUBTRACT", () -> panel.header().zoomBy(-1));
         Widgets.onKey(panel, "ctrl Y", draw::redo);
-        Widgets.onOwnKey(panel.chart(), "ESCAPE", versions::lookAtNow);
+        Widgets.onOwnKey(panel.chart(), "ESCAPE", this::letGo);
+        Widgets.onOwnKey(panel.chart(), "M", choice::mirrorAboutCentre);
+        Widgets.onOwnKey(panel.chart(), "shift M", choice::mirrorAboutCursor);
+    }
+
+    private void letGo() {
+        if (!choice.letGo()) {
+            versions.lookAtNow();
+        }
     }
 
     List<JMenu> all() {
-        return List.of(plate(), edit(), chart(), view());
+        return List.of(plate(), edit(), chosen(), chart(), view());
+    }
+
+    private JMenu chosen() {
+        JMenu menu = menu("menu-chosen", "Chosen", 'O');
+        menu.add(Widgets.item("menu-copy", "Copy", "ctrl C", choice::copy));
+        menu.add(Widgets.item("menu-cut", "Cut out", "ctrl X", choice::cut));
+        menu.add(Widgets.item("menu-paste", "Put in", "ctrl V", choice::paste));
+        menu.add(Widgets.item("menu-choose-all", "Choose everything", "ctrl A", choice::chooseAll));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-across", "Mirror left to right", "ctrl M", choice::mirrorLeftRight));
+        menu.add(Widgets.item("menu-over", "Mirror top to bottom", "ctrl shift O", choice::mirrorTopBottom));
+        menu.add(Widgets.item("menu-recolour", "Recolour…", "ctrl L", choice::recolour));
+        menu.add(Widgets.item("menu-repeat", "Repeat across…", "ctrl E", choice::repeat));
+        menu.addSeparator();
+        menu.add(Widgets.item(
+                "menu-mirror-centre", "Draw on both sides of the centre  (M)", "", choice::mirrorAboutCentre));
+        menu.add(Widgets.item(
+                "menu-mirror-cursor", "Draw on both sides of the cursor  (Shift+M)", "", choice::mirrorAboutCursor));
+        return menu;
     }
 
     private JMenu plate() {
@@ -78,33 +111,36 @@ final class PlateMenus {
                     () -> draw.take(tool)));
         }
         menu.addSeparator();
-        menu.add(Widgets.item("menu-add-colour", "Add a colour…", "ctrl shift A", draw::addColour));
+        menu.add(Widgets.item("menu-add-colour", "Add a colour…", "ctrl shift A", palette::add));
         menu.add(Widgets.item(
                 "menu-change-colour",
                 "Change the colour…",
                 "",
-                () -> draw.colour().ifPresent(draw::changeColour)));
+                () -> draw.colour().ifPresent(palette::change)));
         return menu;
     }
 
     private JMenu chart() {
         JMenu menu = menu("menu-chart", "Chart", 'C');
-        menu.add(Widgets.item("menu-row-above", "Insert a row above", "ctrl I", draw::insertAbove));
-        menu.add(Widgets.item("menu-row-below", "Insert a row below", "ctrl shift I", draw::insertBelow));
-        menu.add(Widgets.item("menu-row-again", "Duplicate the row", "ctrl R", draw::duplicateRow));
-        menu.add(Widgets.item("menu-row-away", "Delete the row", "ctrl DELETE", draw::deleteRow));
-        menu.add(Widgets.item("menu-row-up", "Move the row up", "alt UP", () -> draw.moveRow(-1)));
-        menu.add(Widgets.item("menu-row-down", "Move the row down", "alt DOWN", () -> draw.moveRow(1)));
+        menu.add(Widgets.item("menu-row-above", "Insert a row above", "ctrl I", chart::insertAbove));
+        menu.add(Widgets.item("menu-row-below", "Insert a row below", "ctrl shift I", chart::insertBelow));
+        menu.add(Widgets.item("menu-row-again", "Duplicate the row", "ctrl R", chart::duplicateRow));
+        menu.add(Widgets.item("menu-row-away", "Delete the row", "ctrl DELETE", chart::deleteRow));
+        menu.add(Widgets.item("menu-row-up", "Move the row up", "alt UP", () -> chart.moveRow(-1)));
+        menu.add(Widgets.item("menu-row-down", "Move the row down", "alt DOWN", () -> chart.moveRow(1)));
         menu.addSeparator();
-        menu.add(Widgets.item("menu-shift-left", "Shift to the left", "alt shift LEFT", () -> draw.shift(-1)));
-        menu.add(Widgets.item("menu-shift-right", "Shift to the right", "alt shift RIGHT", () -> draw.shift(1)));
+        menu.add(Widgets.item("menu-shift-left", "Shift to the left", "alt shift LEFT", () -> chart.shift(-1)));
+        menu.add(Widgets.item("menu-shift-right", "Shift to the right", "alt shift RIGHT", () -> chart.shift(1)));
         menu.addSeparator();
-        menu.add(Widgets.item("menu-widen-left", "Widen at the left", "", () -> draw.widen(1, 0)));
-        menu.add(Widgets.item("menu-widen-right", "Widen at the right", "", () -> draw.widen(0, 1)));
-        menu.add(Widgets.item("menu-widen-both", "Widen at both sides", "ctrl W", () -> draw.widen(1, 1)));
-        menu.add(Widgets.item("menu-narrow-left", "Narrow at the left", "", () -> draw.widen(-1, 0)));
-        menu.add(Widgets.item("menu-narrow-right", "Narrow at the right", "", () -> draw.widen(0, -1)));
-        menu.add(Widgets.item("menu-narrow-both", "Narrow at both sides", "ctrl shift W", () -> draw.widen(-1, -1)));
+        menu.add(Widgets.item("menu-widen-left", "Widen at the left", "", () -> chart.widen(1, 0)));
+        menu.add(Widgets.item("menu-widen-right", "Widen at the right", "", () -> chart.widen(0, 1)));
+        menu.add(Widgets.item("menu-widen-both", "Widen at both sides", "ctrl W", () -> chart.widen(1, 1)));
+        menu.add(Widgets.item("menu-narrow-left", "Narrow at the left", "", () -> chart.widen(-1, 0)));
+        menu.add(Widgets.item("menu-narrow-right", "Narrow at the right", "", () -> chart.widen(0, -1)));
+        menu.add(Widgets.item("menu-narrow-both", "Narrow at both sides", "ctrl shift W", () -> chart.widen(-1, -1)));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-strip", "Repeats of the chart…", "", chart::repeat));
+        menu.add(Widgets.item("menu-work-out", "Turn the repeats into cables", "", chart::workOutRepeats));
         return menu;
     }
 

@@ -8,6 +8,8 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -16,6 +18,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.JViewport;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartSurface;
+import platekeep.client.plate.chart.Overlay;
 import platekeep.client.plate.edit.ColourEdits;
 import platekeep.client.plate.side.CheckPanel;
 import platekeep.client.plate.side.ColourPanel;
@@ -27,7 +30,9 @@ import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
+import platekeep.model.plate.Repeat;
 
 /** The Plate screen: tools at the left, the chart in the middle, facts at the right, the history below. */
 final class PlatePanel extends JPanel implements PlateView {
@@ -156,6 +161,8 @@ final class PlatePanel extends JPanel implements PlateView {
         notice.show(state);
         chart.show(state.drawing().orElseThrow());
         chart.cursor(state.cursor());
+        chart.overlay(new Overlay(
+                state.hand().chosen(), state.hand().firstEnd(), state.hand().axis()));
         colours.show(plate.get(), ColourEdits.counts(plate.get()), state.colour(), state.canDraw());
         facts.show(plate.get(), state.canDraw() || isOnlyFacts(state));
         check.show(state.findings());
@@ -235,6 +242,21 @@ final class PlatePanel extends JPanel implements PlateView {
     @Override
     public Optional<Colour> askColour(String title, Colour before) {
         return PlateDialogs.colour(this, title, before);
+    }
+
+    @Override
+    public Optional<Recolouring> askRecolour(Palette palette, Set<Character> there, Optional<Character> now) {
+        return PieceDialogs.recolour(this, palette, there, now);
+    }
+
+    @Override
+    public Optional<Repeating> askRepeat(int pleats, IntUnaryOperator room) {
+        return PieceDialogs.repeat(this, pleats, room);
+    }
+
+    @Override
+    public Optional<Strip> askStrip(int pleats, Optional<Repeat> before) {
+        return PieceDialogs.strip(this, pleats, before);
     }
 
     @Override

@@ -38,6 +38,9 @@ public final class PlatePresenter implements RoomListener {
     private final Latest<Plate> keeping;
     private final Latest<List<Finding>> checking;
     private final DrawPresenter draw;
+    private final ChoicePresenter choice;
+    private final ChartPresenter chart;
+    private final PalettePresenter palette;
     private final HistoryPresenter history;
     private Optional<OpenPlate> current = Optional.empty();
     private List<Finding> findings = List.of();
@@ -50,6 +53,9 @@ public final class PlatePresenter implements RoomListener {
         this.keeping = new Latest<>(room);
         this.checking = new Latest<>(room);
         this.draw = new DrawPresenter(room, view, this);
+        this.choice = new ChoicePresenter(room, view, this);
+        this.chart = new ChartPresenter(room, view, this);
+        this.palette = new PalettePresenter(room, view, this);
         this.history = new HistoryPresenter(room, drafts, view, this);
         room.listen(this);
     }
@@ -59,6 +65,21 @@ public final class PlatePresenter implements RoomListener {
         return draw;
     }
 
+    /** What does something with a chosen part of its picture. */
+    public ChoicePresenter choice() {
+        return choice;
+    }
+
+    /** What changes its rows and pleats. */
+    public ChartPresenter chart() {
+        return chart;
+    }
+
+    /** What changes its colours. */
+    public PalettePresenter palette() {
+        return palette;
+    }
+
     /** What saves it and leads through its versions. */
     public HistoryPresenter history() {
         return history;
@@ -66,6 +87,13 @@ public final class PlatePresenter implements RoomListener {
 
     Optional<OpenPlate> current() {
         return current;
+    }
+
+    /** The plate that is open, if it can be drawn on: looked at as it is now, with a chart and no draft on offer. */
+    Optional<OpenPlate> drawable() {
+        return current.filter(o -> o.lookingAt().isEmpty()
+                && o.offer().isEmpty()
+                && !o.now().rows().isEmpty());
     }
 
     /** Opens a plate, or goes back to it where it is open. */
@@ -147,7 +175,8 @@ public final class PlatePresenter implements RoomListener {
                 opened.steps().redoName(),
                 draw.tool(),
                 draw.colour(),
-                opened.cursor(),
+                new PlateState.Hand(
+                        opened.cursor(), draw.firstEnd(), isNow ? opened.chosen() : Optional.empty(), opened.axis()),
                 findings,
                 opened.history().stream().map(PlatePresenter::step).toList(),
                 opened.lookingAt(),

@@ -2,7 +2,9 @@ package platekeep.client.plate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.piece.Area;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Plate;
@@ -19,7 +21,7 @@ import platekeep.model.stitch.Finding;
  * @param redo the step that can be done again
  * @param tool what a press on the chart does
  * @param colour the colour that is painted with
- * @param cursor where the drawing cursor is
+ * @param hand where the hand is on the chart
  * @param findings what the check says
  * @param history the plate's versions, newest first
  * @param lookingAt the version that is looked at instead of the plate as it is now
@@ -34,7 +36,7 @@ public record PlateState(
         Optional<String> redo,
         Tool tool,
         Optional<Character> colour,
-        Spot cursor,
+        Hand hand,
         List<Finding> findings,
         List<HistoryStep> history,
         Optional<String> lookingAt,
@@ -46,6 +48,16 @@ public record PlateState(
         LOOK
     }
 
+    /**
+     * Where the hand is on the chart.
+     *
+     * @param cursor where the drawing cursor is
+     * @param firstEnd where a line or block begins that waits for its other end
+     * @param chosen what is chosen
+     * @param axis the sum of two places that face each other, when drawing is mirrored
+     */
+    public record Hand(Spot cursor, Optional<Spot> firstEnd, Optional<Area> chosen, OptionalInt axis) {}
+
     /** No plate is open. */
     public static final PlateState NOTHING = new PlateState(
             Optional.empty(),
@@ -56,7 +68,7 @@ public record PlateState(
             Optional.empty(),
             Tool.PAINT,
             Optional.empty(),
-            new Spot(0, 0),
+            new Hand(new Spot(0, 0), Optional.empty(), Optional.empty(), OptionalInt.empty()),
             List.of(),
             List.of(),
             Optional.empty(),
@@ -69,6 +81,11 @@ public record PlateState(
 
     public boolean canDraw() {
         return mode == Mode.DRAW;
+    }
+
+    /** Where the drawing cursor is. */
+    public Spot cursor() {
+        return hand.cursor();
     }
 
     /** The plate that is shown. */

@@ -2,8 +2,12 @@ package platekeep.client.plate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Repeat;
 
 /** The Plate screen as its presenters see it. */
 public interface PlateView {
@@ -34,6 +38,29 @@ public interface PlateView {
     /** Asks for a colour; empty when she gave it up. */
     Optional<Colour> askColour(String title, Colour before);
 
+    /**
+     * Asks how chosen cables are to be recoloured; empty when she gave it up.
+     *
+     * @param there the colours among them
+     * @param now the colour that is painted with
+     */
+    Optional<Recolouring> askRecolour(Palette palette, Set<Character> there, Optional<Character> now);
+
+    /**
+     * Asks how a chosen part is to be repeated; empty when she gave it up.
+     *
+     * @param pleats how many pleats it takes
+     * @param room for a gap, how many there can be in all
+     */
+    Optional<Repeating> askRepeat(int pleats, IntUnaryOperator room);
+
+    /**
+     * Asks of what strip the chart is a repeat; empty when she gave it up.
+     *
+     * @param pleats how many pleats the chart covers
+     */
+    Optional<Strip> askStrip(int pleats, Optional<Repeat> before);
+
     /** Asks whether to go ahead with something. */
     Consent askConsent(String question, String yes);
 
@@ -44,6 +71,28 @@ public interface PlateView {
      * @param hand which of the hands
      */
     record SaveAnswer(String reason, int hand) {}
+
+    /**
+     * How cables are recoloured.
+     *
+     * @param from those of this colour; empty for all
+     */
+    record Recolouring(Optional<Character> from, char to) {}
+
+    /**
+     * How a part is repeated.
+     *
+     * @param gap pleats between two of them
+     * @param times how many in all
+     */
+    record Repeating(int gap, int times) {}
+
+    /**
+     * Of what strip a chart is a repeat.
+     *
+     * @param repeat empty for none
+     */
+    record Strip(Optional<Repeat> repeat) {}
 
     /** An answer to a question for yes or no. */
     enum Consent {

@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -13,19 +14,20 @@ import platekeep.client.plate.edit.Tool;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;
 
-/** The tools beside the chart: what a press does, back and forth, rows and shifting. */
+/** The tools beside the chart: what a press does, back and forth, and what is done with a choice and with rows. */
 final class ToolBar extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private static final int SIGN = 20;
-    private static final String APART = "gaptop 10";
+    private static final String APART = "newline, gaptop 10";
 
     private final Map<Tool, JToggleButton> tools = new EnumMap<>(Tool.class);
+    private final JToggleButton mirror;
     private final JButton undo;
     private final JButton redo;
 
     ToolBar(PlateEars ears) {
-        super(new MigLayout("insets 8 6 8 6, gap 2, flowy", "[grow, fill]"));
+        super(new MigLayout("insets 8 6 8 6, gap 2, wrap 2", "[grow, fill][grow, fill]"));
         setName("tools");
         setBorder(Widgets.edge(0, 0, 0, 1));
         ButtonGroup group = new ButtonGroup();
@@ -37,60 +39,77 @@ final class ToolBar extends JPanel {
             button.addActionListener(e -> ears.draw().take(tool));
             group.add(button);
             tools.put(tool, button);
-            add(button);
+            add(
+                    button,
+                    tool == Tool.ERASE || tool == Tool.REGION
+                            ? "newline, gaptop 6"
+                            : tool == Tool.PICK || tool == Tool.FIGURE ? "gaptop 6" : "");
         }
+        mirror = Widgets.iconToggle("tool-mirror", Sign.MIRROR_DRAW.icon(SIGN), "Draw on both sides of the centre (M)");
+        mirror.addActionListener(e -> ears.plates().choice().mirrorAboutCentre());
+        add(mirror);
         undo = tool("undo", Sign.UNDO, "Undo", APART, () -> ears.draw().undo());
-        redo = tool("redo", Sign.REDO, "Redo", "", () -> ears.draw().redo());
-        addRowTools(ears);
+        redo = tool("redo", Sign.REDO, "Redo", "gaptop 10", () -> ears.draw().redo());
+        addChoiceTools(() -> ears.plates().choice());
+        addRowTools(() -> ears.plates().chart());
     }
 
-    private void addRowTools(PlateEars ears) {
+    private void addChoiceTools(Supplier<ChoicePresenter> choice) {
+        tool(
+                "across",
+                Sign.MIRROR_ACROSS,
+                "Mirror what is chosen left to right (Ctrl+M)",
+                APART,
+                () -> choice.get().mirrorLeftRight());
+        tool(
+                "over",
+                Sign.MIRROR_OVER,
+                "Mirror what is chosen top to bottom (Ctrl+Shift+O)",
+                "gaptop 10",
+                () -> choice.get().mirrorTopBottom());
+        tool(
+                "recolour",
+                Sign.FILL,
+                "Recolour what is chosen (Ctrl+L)",
+                "",
+                () -> choice.get().recolour());
+        tool(
+                "repeat",
+                Sign.REPEAT,
+                "Repeat what is chosen across (Ctrl+E)",
+                "",
+                () -> choice.get().repeat());
+    }
+
+    private void addRowTools(Supplier<ChartPresenter> chart) {
         tool(
                 "row-above",
                 Sign.ROW_ABOVE,
                 "Insert a row above (Ctrl+I)",
                 APART,
-                () -> ears.draw().insertAbove());
+                () -> chart.get().insertAbove());
         tool(
                 "row-below",
                 Sign.ROW_BELOW,
                 "Insert a row below (Ctrl+Shift+I)",
-                "",
-                () -> ears.draw().insertBelow());
+                "gaptop 10",
+                () -> chart.get().insertBelow());
         tool(
                 "row-again",
                 Sign.ROW_AGAIN,
                 "Duplicate the row (Ctrl+R)",
                 "",
-                () -> ears.draw().duplicateRow());
+                () -> chart.get().duplicateRow());
         tool(
                 "row-away",
                 Sign.ROW_AWAY,
                 "Delete the row (Ctrl+Delete)",
                 "",
-                () -> ears.draw().deleteRow());
-        tool(
-                "shift-left",
-                Sign.LEFT,
-                "Shift the picture to the left",
-                APART,
-                () -> ears.draw().shift(-1));
-        tool(
-                "shift-right",
-                Sign.RIGHT,
-                "Shift the picture to the right",
-                "",
-                () -> ears.draw().shift(1));
+                () -> chart.get().deleteRow());
     }
 
     private static Sign sign(Tool tool) {
-        return switch (tool) {
-            case PAINT -> Sign.PAINT;
-            case FILL -> Sign.FILL;
-            case ERASE -> Sign.ERASE;
-            case PICK -> Sign.PICK;
-            case POINT -> Sign.POINT;
-        };
+        return Sign.valueOf(tool.name());
     }
 
     private JButton tool(String name, Sign sign, String tip, String where, Runnable press) {
@@ -105,6 +124,7 @@ final class ToolBar extends JPanel {
         for (Component part : getComponents()) {
             part.setEnabled(state.canDraw());
         }
+        mirror.setSelected(state.hand().axis().isPresent());
         undo.setEnabled(state.canDraw() && state.undo().isPresent());
         redo.setEnabled(state.canDraw() && state.redo().isPresent());
         undo.setToolTipText(state.undo().map(name -> "Undo: " + name).orElse("Nothing to undo"));

@@ -13,6 +13,7 @@ import platekeep.client.library.Change;
 import platekeep.client.library.Hand;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
+import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
@@ -71,7 +72,7 @@ class PlatePresenterTest {
     @Test
     void aStrokeIsOneStepNamedForItsColour() {
         draw.choose('c');
-        draw.press(new Spot(0, 2));
+        draw.press(new Spot(0, 2), Press.PLAIN);
         draw.drag(new Spot(0, 5));
         draw.release();
         assertThat(cells()).startsWith("..cccc..");
@@ -86,7 +87,7 @@ class PlatePresenterTest {
     @Test
     void whatIsDrawnIsOnDiskAtOnceAndOfferedAtTheNextStart() {
         draw.choose('c');
-        draw.press(new Spot(0, 2));
+        draw.press(new Spot(0, 2), Press.PLAIN);
         begin(new Drafts(folder.resolve("drafts")));
         assertThat(view.state.offer())
                 .hasValueSatisfying(
@@ -102,7 +103,7 @@ class PlatePresenterTest {
 
     @Test
     void aDraftThatIsGivenUpIsNotOfferedAgain() {
-        draw.press(new Spot(0, 0));
+        draw.press(new Spot(0, 0), Press.PLAIN);
         begin(test.drafts);
         view.consent = PlateView.Consent.YES;
         plates.giveUp();
@@ -114,7 +115,7 @@ class PlatePresenterTest {
     @Test
     void savingMakesAVersionWithTheReasonAndTakesTheDraftAway() {
         draw.choose('c');
-        draw.press(new Spot(0, 2));
+        draw.press(new Spot(0, 2), Press.PLAIN);
         draw.release();
         save("Corner in chalk");
         assertThat(view.state.history())
@@ -127,7 +128,7 @@ class PlatePresenterTest {
 
     @Test
     void aFailedSavingLosesNothing() {
-        draw.press(new Spot(0, 0));
+        draw.press(new Spot(0, 0), Press.PLAIN);
         test.library.failNext("The disk is full. Nothing was changed.");
         save("Too much");
         assertThat(test.front.troubles).containsExactly("The disk is full. Nothing was changed.");
@@ -138,7 +139,7 @@ class PlatePresenterTest {
     @Test
     void aVersionCanBeInThePartnersName() {
         Hand isolde = new Hand("Isolde Marsh", "isolde@workshop.example");
-        draw.press(new Spot(0, 0));
+        draw.press(new Spot(0, 0), Press.PLAIN);
         draw.release();
         view.reason = Optional.empty();
         plates.history().save();
@@ -150,7 +151,7 @@ class PlatePresenterTest {
     void everyCableKeepsItsKindWhenItsStartIsErased() {
         var before = view.state.drawing().orElseThrow();
         draw.take(Tool.ERASE);
-        draw.press(new Spot(2, 2));
+        draw.press(new Spot(2, 2), Press.PLAIN);
         var after = view.state.drawing().orElseThrow();
         assertThat(cells()).endsWith("...bbb..");
         for (int i = 3; i < 6; i++) {
@@ -162,7 +163,7 @@ class PlatePresenterTest {
     @Test
     void theCursorDrawsByKeysAndTellsWhereItIs() {
         draw.take(Tool.POINT);
-        draw.press(new Spot(2, 2));
+        draw.press(new Spot(2, 2), Press.PLAIN);
         assertThat(view.place).isEqualTo("row 1, pleats 3 and 4: down cable, brick; meets nothing below");
         draw.moveCursor(0, -1);
         assertThat(view.state.cursor()).isEqualTo(new Spot(2, 1));
@@ -180,21 +181,21 @@ class PlatePresenterTest {
         assertThat(view.state.cursor()).isEqualTo(new Spot(0, 0));
         draw.moveCursor(50, 50);
         assertThat(view.state.cursor()).isEqualTo(new Spot(2, 7));
-        draw.deleteRow();
+        plates.chart().deleteRow();
         assertThat(view.state.cursor().row()).isEqualTo(1);
     }
 
     @Test
     void anOldVersionIsLookedAtAndBroughtBackAsANewOne() {
         draw.choose('c');
-        draw.press(new Spot(0, 2));
+        draw.press(new Spot(0, 2), Press.PLAIN);
         draw.release();
         save("Corner in chalk");
         String first = view.state.history().get(1).versionId();
         plates.history().lookAt(first);
         assertThat(cells()).startsWith("..bbbb..");
         assertThat(view.state.canDraw()).isFalse();
-        draw.press(new Spot(0, 0));
+        draw.press(new Spot(0, 0), Press.PLAIN);
         assertThat(view.state.isDrawn()).isFalse();
         view.reason = Optional.of(new PlateView.SaveAnswer("Back to brick", 0));
         plates.history().bringBack();
@@ -212,7 +213,7 @@ class PlatePresenterTest {
 
     @Test
     void twoVersionsAreComparedOlderFirst() {
-        draw.press(new Spot(0, 0));
+        draw.press(new Spot(0, 0), Press.PLAIN);
         save("More");
         String newest = view.state.history().get(0).versionId();
         String oldest = view.state.history().get(1).versionId();
@@ -234,7 +235,7 @@ class PlatePresenterTest {
     @Test
     void aDraftIsJoinedWithWhatTheLibraryHasMeanwhile() throws LibraryException {
         draw.choose('c');
-        draw.press(new Spot(0, 2));
+        draw.press(new Spot(0, 2), Press.PLAIN);
         test.library.save(saving(TestPlates.block(ID, "Block, wider"), "Title"));
         test.room.changed(test.library);
         assertThat(view.state.plate().map(Plate::title)).contains("Block, wider");
@@ -246,24 +247,24 @@ class PlatePresenterTest {
     @Test
     void aColourIsAddedRenamedAndTakenOut() {
         view.colour = Optional.of(new Colour("leaf", "#4F7A3A", 4));
-        draw.addColour();
+        plates.palette().add();
         assertThat(view.state.undo()).contains("Add leaf");
         assertThat(view.state.colour()).contains('a');
         view.colour = Optional.of(new Colour("moss", "#4F7A3A", 4));
-        draw.changeColour('a');
+        plates.palette().change('a');
         assertThat(view.state.undo()).contains("Rename leaf to moss");
         view.colour = Optional.of(new Colour("moss", "#5F8A3A", 4));
-        draw.changeColour('a');
+        plates.palette().change('a');
         assertThat(view.state.undo()).contains("Recolour moss");
-        draw.removeColour('a');
+        plates.palette().remove('a');
         assertThat(view.state.undo()).contains("Take moss out");
-        draw.removeColour('b');
+        plates.palette().remove('b');
         assertThat(test.front.troubles).singleElement().asString().contains("still used");
     }
 
     @Test
     void narrowingOverCablesIsRefusedWithASentence() {
-        draw.widen(-3, 0);
+        plates.chart().widen(-3, 0);
         assertThat(test.front.troubles).singleElement().asString().contains("nothing was cut off");
         assertThat(view.state.isDrawn()).isFalse();
     }
@@ -287,10 +288,10 @@ class PlatePresenterTest {
         test = stranger;
         begin(stranger.drafts);
         stranger.front.answer = Optional.of(TestRoom.WENNA);
-        draw.press(new Spot(0, 0));
+        draw.press(new Spot(0, 0), Press.PLAIN);
         draw.release();
         save("One");
-        draw.press(new Spot(0, 1));
+        draw.press(new Spot(0, 1), Press.PLAIN);
         draw.release();
         save("Two");
         assertThat(view.state.history()).hasSize(3);

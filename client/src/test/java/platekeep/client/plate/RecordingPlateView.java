@@ -3,8 +3,12 @@ package platekeep.client.plate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntUnaryOperator;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Repeat;
 
 /** Keeps what the Plate screen would show, and answers as it was told to. */
 final class RecordingPlateView implements PlateView {
@@ -17,6 +21,10 @@ final class RecordingPlateView implements PlateView {
     Optional<String> line = Optional.empty();
     Optional<Colour> colour = Optional.empty();
     Consent consent = Consent.NO;
+    Optional<Recolouring> recolouring = Optional.empty();
+    Optional<Repeating> repeating = Optional.empty();
+    Optional<Strip> strip = Optional.empty();
+    int room;
 
     @Override
     public void show(PlateState newState) {
@@ -53,6 +61,22 @@ final class RecordingPlateView implements PlateView {
     @Override
     public Optional<Colour> askColour(String title, Colour before) {
         return colour;
+    }
+
+    @Override
+    public Optional<Recolouring> askRecolour(Palette palette, Set<Character> there, Optional<Character> now) {
+        return recolouring;
+    }
+
+    @Override
+    public Optional<Repeating> askRepeat(int pleats, IntUnaryOperator roomFor) {
+        room = repeating.map(r -> roomFor.applyAsInt(r.gap())).orElse(0);
+        return repeating;
+    }
+
+    @Override
+    public Optional<Strip> askStrip(int pleats, Optional<Repeat> before) {
+        return strip;
     }
 
     @Override

@@ -7,7 +7,7 @@ import platekeep.model.draw.Spot;
 public interface ChartEars {
 
     /** The pointer presses on a spot. */
-    void press(Spot spot);
+    void press(Spot spot, Press how);
 
     /** The pressed pointer comes to a spot. */
     void drag(Spot spot);
@@ -26,6 +26,9 @@ public interface ChartEars {
 
     /** The cursor is moved with the tool put to use. */
     void drawCursor(int rows, int positions);
+
+    /** What is chosen is moved by keys. */
+    void moveChosen(int rows, int positions);
 
     /** The tool is put to use at the cursor. */
     void useAtCursor();

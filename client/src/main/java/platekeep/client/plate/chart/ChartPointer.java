@@ -32,8 +32,12 @@ final class ChartPointer extends MouseAdapter {
         } else if (SwingUtilities.isRightMouseButton(e)) {
             surface.spotAt(e.getPoint()).ifPresent(ears::pick);
         } else {
-            surface.spotAt(e.getPoint()).ifPresent(ears::press);
+            surface.spotAt(e.getPoint()).ifPresent(spot -> ears.press(spot, how(e)));
         }
+    }
+
+    private static Press how(MouseEvent e) {
+        return e.isShiftDown() ? Press.ADD : e.isControlDown() ? Press.COPY : Press.PLAIN;
     }
 
     @Override

@@ -38,6 +38,7 @@ public final class ChartSurface extends JComponent {
     private PlatePainter.View way = PlatePainter.View.CHART;
     private transient Spot cursor = new Spot(0, 0);
     private transient Optional<Spot> pointedOut = Optional.empty();
+    private transient Overlay overlay = Overlay.NONE;
 
     public ChartSurface(ChartEars ears) {
         setName("chart");
@@ -66,6 +67,7 @@ public final class ChartSurface extends JComponent {
             int[] to = ways[i];
             Widgets.onOwnKey(this, keys[i], () -> ears.moveCursor(to[0], to[1]));
             Widgets.onOwnKey(this, "shift " + keys[i], () -> ears.drawCursor(to[0], to[1]));
+            Widgets.onOwnKey(this, "ctrl " + keys[i], () -> ears.moveChosen(to[0], to[1]));
         }
         Widgets.onOwnKey(this, "PAGE_UP", () -> ears.moveCursor(-10, 0));
         Widgets.onOwnKey(this, "PAGE_DOWN", () -> ears.moveCursor(10, 0));
@@ -81,8 +83,12 @@ public final class ChartSurface extends JComponent {
     public void show(Drawing newDrawing) {
         Drawing before = drawing;
         drawing = newDrawing;
-        if (before == null || !before.hasShapeOf(newDrawing)) {
+        if (before == null
+                || !before.hasShapeOf(newDrawing)
+                || !before.plate().repeat().equals(newDrawing.plate().repeat())) {
             revalidate();
+            repaint();
+        } else if (before != newDrawing && newDrawing.plate().repeat().isPresent()) {
             repaint();
         } else if (before != newDrawing) {
             for (int row = 0; row < newDrawing.rows(); row++) {
@@ -128,6 +134,26 @@ public final class ChartSurface extends JComponent {
                 scrollTo(spot);
             }
         }
+    }
+
+    /** Shows what the hand does. */
+    public void overlay(Overlay newOverlay) {
+        if (newOverlay.equals(overlay) || drawing == null) {
+            return;
+        }
+        if (!newOverlay.axis().equals(overlay.axis())) {
+            repaint();
+        }
+        repaintOverlay();
+        overlay = newOverlay;
+        repaintOverlay();
+    }
+
+    private void repaintOverlay() {
+        Point origin = origin();
+        overlay.chosenBounds(scale)
+                .ifPresent(box -> repaint(origin.x + box.x, origin.y + box.y, box.width, box.height));
+        overlay.firstEnd().ifPresent(this::repaintSpot);
     }
 
     /** Points a spot out, until another one is or none. */
@@ -186,7 +212,7 @@ public final class ChartSurface extends JComponent {
         double down = extent.height - MARGIN - Rulers.ABOVE;
         int pleat = 1;
         while (pleat < 40
-                && ChartScale.whole(pleat + 1).left(drawing.pleats()) <= across
+                && ChartScale.whole(pleat + 1).left(shownPleats()) <= across
                 && ChartScale.whole(pleat + 1).top(drawing.height()) <= down) {
             pleat++;
         }
@@ -199,8 +225,12 @@ public final class ChartSurface extends JComponent {
             return new Dimension(10, 10);
         }
         return new Dimension(
-                (int) scale.left(drawing.pleats()) + Rulers.BESIDE + MARGIN + LABELS,
+                (int) scale.left(shownPleats()) + Rulers.BESIDE + MARGIN + LABELS,
                 (int) Math.ceil(scale.top(drawing.height())) + Rulers.ABOVE + MARGIN);
+    }
+
+    private int shownPleats() {
+        return new Copies(drawing).pleats();
     }
 
     /** Where the chart's top left corner lies: in the middle while there is room, else at the margin. */
@@ -257,10 +287,12 @@ public final class ChartSurface extends JComponent {
             g.translate(origin.x, origin.y);
             painter.paint(g, drawing, scale, way);
             PlatePainter.smooth(g);
+            new Copies(drawing).paint(g, scale);
             g.setFont(UIManager.getFont("Label.font").deriveFont(11f));
             if (way == PlatePainter.View.CHART) {
                 paintLabels(g);
             }
+            overlay.paint(g, drawing, scale);
             paintCursor(g);
             if (way == PlatePainter.View.CHART) {
                 g.translate(-origin.x, -origin.y);
@@ -272,7 +304,7 @@ public final class ChartSurface extends JComponent {
 
     private void paintLabels(Graphics2D g) {
         FontMetrics metrics = g.getFontMetrics();
-        int x = (int) scale.left(drawing.pleats()) + 6;
+        int x = (int) scale.left(shownPleats()) + 6;
         for (GatheringRow row : drawing.gathering()) {
             if (!row.label().isEmpty()) {
                 int y = (int) scale.top(row.y());

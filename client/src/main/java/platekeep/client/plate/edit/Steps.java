@@ -37,7 +37,7 @@ public final class Steps {
         if (strokeIsOpen && !done.isEmpty()) {
             if (!after.equals(now)) {
                 Step first = done.pop();
-                done.push(new Step(first.name(), first.before(), after));
+                done.push(new Step(name, first.before(), after));
                 now = after;
             }
         } else if (push(name, after)) {
@@ -45,8 +45,18 @@ public final class Steps {
         }
     }
 
-    /** Ends a stroke; what follows is a step of its own. */
+    /** What the plate was before the stroke that is open; as it is now where none is. */
+    public Plate strokeBase() {
+        return strokeIsOpen && !done.isEmpty() ? done.peek().before() : now;
+    }
+
+    /** Ends a stroke; what follows is a step of its own. A stroke that came back to where it began is none. */
     public void endStroke() {
+        if (strokeIsOpen
+                && !done.isEmpty()
+                && done.peek().before().equals(done.peek().after())) {
+            now = done.pop().before();
+        }
         strokeIsOpen = false;
     }
 

@@ -55,11 +55,11 @@ class EditsTest {
 
     @Test
     void aStrokeFromSpotToSpotLeavesNoGap() {
-        assertThat(CableEdits.between(new Spot(0, 0), new Spot(1, 4)))
+        assertThat(CableEdits.line(new Spot(0, 0), new Spot(1, 4)))
                 .hasSize(5)
                 .startsWith(new Spot(0, 0))
                 .endsWith(new Spot(1, 4));
-        assertThat(CableEdits.between(new Spot(2, 2), new Spot(2, 2))).containsExactly(new Spot(2, 2));
+        assertThat(CableEdits.line(new Spot(2, 2), new Spot(2, 2))).containsExactly(new Spot(2, 2));
     }
 
     @Test

@@ -1,0 +1,113 @@
+package platekeep.client.plate;
+
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntUnaryOperator;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.SpinnerNumberModel;
+import platekeep.client.ui.Ask;
+import platekeep.client.ui.Widgets;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Pleats;
+import platekeep.model.plate.Repeat;
+import platekeep.model.plate.Unknown;
+
+/** The questions about a chosen part and about repeats. */
+final class PieceDialogs {
+    private PieceDialogs() {}
+
+    static Optional<PlateView.Recolouring> recolour(
+            Component over, Palette palette, Set<Character> there, Optional<Character> now) {
+        List<Character> from = new ArrayList<>(there);
+        List<Character> to = new ArrayList<>(palette.entries().keySet());
+        JComboBox<String> fromBox = box("recolour-from", from, palette);
+        fromBox.insertItemAt("all colours", 0);
+        fromBox.setSelectedIndex(0);
+        JComboBox<String> toBox = box("recolour-to", to, palette);
+        now.map(to::indexOf).filter(i -> i >= 0).ifPresent(toBox::setSelectedIndex);
+        JPanel form = Forms.form();
+        Forms.row(form, "Chosen cables in", fromBox);
+        Forms.row(form, "become", toBox);
+        return Ask.ask(over, "Recolour", form, "Recolour", Optional::empty) == Ask.Answer.GIVEN_UP
+                ? Optional.empty()
+                : Optional.of(new PlateView.Recolouring(
+                        fromBox.getSelectedIndex() == 0
+                                ? Optional.empty()
+                                : Optional.of(from.get(fromBox.getSelectedIndex() - 1)),
+                        to.get(toBox.getSelectedIndex())));
+    }
+
+    private static JComboBox<String> box(String name, List<Character> keys, Palette palette) {
+        JComboBox<String> box = new JComboBox<>();
+        box.setName(name);
+        keys.forEach(key -> box.addItem(palette.get(key).map(c -> c.name()).orElse(String.valueOf(key))));
+        return box;
+    }
+
+    static Optional<PlateView.Repeating> repeat(Component over, int pleats, IntUnaryOperator room) {
+        JSpinner gap = number("repeat-gap", 2, 0, Pleats.MOST_POSITIONS);
+        JSpinner times = number("repeat-times", room.applyAsInt(2), 1, Pleats.MOST_POSITIONS);
+        JLabel words = Widgets.faint("repeat-words", " ");
+        Runnable tell = () -> words.setText("One every " + (pleats + value(gap)) + " pleats; there is room for "
+                + room.applyAsInt(value(gap)) + ".");
+        gap.addChangeListener(e -> {
+            times.setValue(room.applyAsInt(value(gap)));
+            tell.run();
+        });
+        tell.run();
+        JPanel form = Forms.form();
+        Forms.row(form, "Pleats between two", gap);
+        Forms.row(form, "How many in all", times);
+        form.add(words, "skip, wrap");
+        Ask.Answer answer = Ask.ask(over, "Repeat across", form, "Repeat", () -> {
+            int most = room.applyAsInt(value(gap));
+            return value(times) > most
+                    ? Optional.of("There is room for " + most
+                            + " to the right end of the chart. Take fewer, or widen it first.")
+                    : Optional.empty();
+        });
+        return answer == Ask.Answer.GIVEN_UP
+                ? Optional.empty()
+                : Optional.of(new PlateView.Repeating(value(gap), value(times)));
+    }
+
+    static Optional<PlateView.Strip> strip(Component over, int pleats, Optional<Repeat> before) {
+        JCheckBox is = new JCheckBox("This chart is one repeat of a longer strip", true);
+        is.setName("strip-is");
+        JSpinner every = number("strip-every", before.map(Repeat::every).orElse(pleats), 1, Pleats.FARTHEST);
+        JSpinner times = number("strip-times", before.map(Repeat::times).orElse(3), 2, 1000);
+        is.addActionListener(e -> {
+            every.setEnabled(is.isSelected());
+            times.setEnabled(is.isSelected());
+        });
+        JPanel form = Forms.form();
+        form.add(is, "span 2, wrap");
+        Forms.row(form, "Comes again every so many pleats", every);
+        Forms.row(form, "How often in all", times);
+        form.add(Widgets.faint("strip-hint", "Its copies are shown faintly beside the chart."), "skip, wrap");
+        if (Ask.ask(over, "Repeats of the chart", form, "Take it", Optional::empty) == Ask.Answer.GIVEN_UP) {
+            return Optional.empty();
+        }
+        return Optional.of(new PlateView.Strip(
+                is.isSelected()
+                        ? Optional.of(new Repeat(value(every), value(times), Unknown.NONE))
+                        : Optional.empty()));
+    }
+
+    private static int value(JSpinner spinner) {
+        return (Integer) spinner.getValue();
+    }
+
+    private static JSpinner number(String name, int value, int least, int most) {
+        JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(most, value)), least, most, 1));
+        spinner.setName(name);
+        return spinner;
+    }
+}
