@@ -69,7 +69,7 @@ final class ToolBar extends JPanel {
                 () -> choice.get().mirrorTopBottom());
         tool(
                 "recolour",
-                Sign.FILL,
+                Sign.RECOLOUR,
                 "Recolour what is chosen (Ctrl+L)",
                 "",
                 () -> choice.get().recolour());

@@ -212,7 +212,7 @@ public final class ChartSurface extends JComponent {
         double down = extent.height - MARGIN - Rulers.ABOVE;
         int pleat = 1;
         while (pleat < 40
-                && ChartScale.whole(pleat + 1).left(shownPleats()) <= across
+                && ChartScale.whole(pleat + 1).left(new Copies(drawing).fittedPleats()) <= across
                 && ChartScale.whole(pleat + 1).top(drawing.height()) <= down) {
             pleat++;
         }

@@ -34,6 +34,11 @@ final class Copies {
         return drawing.pleats() + count() * every;
     }
 
+    /** How many pleats are to be seen at once: the chart, and where the next repeat begins. */
+    double fittedPleats() {
+        return Math.min(pleats(), drawing.pleats() * 1.25);
+    }
+
     /** Paints them; the chart's top left corner is the origin. */
     void paint(Graphics2D graphics, ChartScale scale) {
         for (int n = 1; n <= count(); n++) {
