@@ -276,7 +276,11 @@ final class GalleryPanel extends JPanel implements GalleryView {
                                 : state.isNarrowed()
                                         ? "No plate answers to all of this."
                                         : "No plates yet. Begin the first one with Ctrl+N.");
+        boolean areFirst = !list.isShowing() && isShowing() && !state.cards().isEmpty();
         pages.show(middle, state.cards().isEmpty() ? "nothing" : "cards");
+        if (areFirst && !search.isFocusOwner()) {
+            toCards();
+        }
     }
 
     private void showCards(List<Card> cards) {

@@ -13,21 +13,21 @@ import java.util.concurrent.TimeUnit;
  * Runs programs as a user would in a folder, with the user's and the system's Git settings out of sight, so that a test
  * does not depend on the machine.
  */
-final class Shell {
+public final class Shell {
     private static final long MOST_SECONDS = 60;
 
     private final Path home;
 
     /** @param home an empty folder that stands for the user's home */
-    Shell(Path home) {
+    public Shell(Path home) {
         this.home = home;
     }
 
     /** What a program printed, both streams together, and its exit code. */
-    record Done(int exit, String text) {}
+    public record Done(int exit, String text) {}
 
     /** Whether native Git is on this machine. */
-    static boolean hasGit() {
+    public static boolean hasGit() {
         try {
             Process process = new ProcessBuilder("git", "--version")
                     .redirectErrorStream(true)
@@ -43,14 +43,14 @@ final class Shell {
     }
 
     /** Runs native Git. */
-    Done git(Path folder, String... words) throws IOException, InterruptedException {
+    public Done git(Path folder, String... words) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of("git"));
         command.addAll(List.of(words));
         return run(folder, command);
     }
 
     /** Runs the finished jar. */
-    Done platekeep(Path folder, String... words) throws IOException, InterruptedException {
+    public Done platekeep(Path folder, String... words) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-jar",

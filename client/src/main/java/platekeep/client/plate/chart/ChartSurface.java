@@ -252,7 +252,8 @@ public final class ChartSurface extends JComponent {
         return drawing().flatMap(d -> d.at((point.x - origin.x) / scale.pleat(), (point.y - origin.y) / scale.row()));
     }
 
-    private Rectangle place(Spot spot) {
+    /** Where a cable lies in this component. */
+    public Rectangle place(Spot spot) {
         Point origin = origin();
         CableKind kind = drawing.kind(spot.row(), spot.index());
         return new Rectangle(

@@ -1,0 +1,94 @@
+package platekeep.client.gui;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What a designer does in the window, by keys and mouse. */
+final class Work {
+    private final Program program;
+
+    Work(Program program) {
+        this.program = program;
+    }
+
+    /** Opens a plate from the gallery with the keyboard. */
+    void openPlate(String title) {
+        program.keys("ctrl 1");
+        program.choose("gallery-plates", title);
+        program.focus("gallery-plates");
+        program.keys("ENTER");
+        program.says("plate-title", title);
+        program.focus("chart");
+    }
+
+    /** Paints from one position to another of a row with the n-th colour, counted from 1. */
+    void paintByMouse(int colour, int row, int from, int to) {
+        take(colour);
+        program.drag(program.spot(row, from), program.spot(row, to));
+        isDraft();
+    }
+
+    /** Walks to a position with the arrow keys from the chart's top left corner and paints there. */
+    void paintByKeys(int colour, int row, int index) {
+        take(colour);
+        program.keys("HOME");
+        for (int i = 0; i < 12; i++) {
+            program.keys("UP");
+        }
+        for (int i = 0; i < row; i++) {
+            program.keys("DOWN");
+        }
+        for (int i = 0; i < index; i++) {
+            program.keys("RIGHT");
+        }
+        program.keys("SPACE");
+        isDraft();
+    }
+
+    private void take(int colour) {
+        program.focus("chart");
+        program.keys("P", String.valueOf(colour));
+        program.until("colour-list", "has colour " + colour + " chosen", seen -> seen.chosen() == colour - 1);
+        program.until("tool-paint", "is in hand", Seen::selected);
+    }
+
+    /** Waits until the window calls the plate a draft. */
+    void isDraft() {
+        program.says("plate-line", "draft");
+    }
+
+    /** Saves a version of the plate that is open. */
+    void save(String reason) {
+        program.keys("ctrl S");
+        program.fill("save-reason", reason);
+        program.click("ask-yes");
+        program.says("status", "Saved: " + reason);
+    }
+
+    /** Waits until a draft that holds this text lies on disk. */
+    void isKept(Path home, String part) {
+        program.until(
+                "a draft with \"" + part + "\" is on disk",
+                () -> drafts(home).stream().anyMatch(text -> text.contains(part)));
+    }
+
+    /** The drafts on disk, as text. */
+    static List<String> drafts(Path home) {
+        List<String> texts = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(home.resolve("data"))) {
+            for (Path file :
+                    files.filter(file -> file.toString().endsWith(".draft")).toList()) {
+                texts.add(Files.readString(file));
+            }
+        } catch (IOException | UncheckedIOException e) {
+            // the program is moving files just now, or has made none yet
+            return texts;
+        }
+        return texts;
+    }
+}
