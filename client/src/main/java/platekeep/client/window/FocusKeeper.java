@@ -3,7 +3,7 @@ package platekeep.client.window;
 import java.awt.KeyboardFocusManager;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.SwingUtilities;
+import platekeep.client.task.Tasks;
 
 /**
  * Sees to it that some part of the window has the keyboard while the window is in front. Where the part that had it
@@ -12,13 +12,15 @@ import javax.swing.SwingUtilities;
  */
 final class FocusKeeper {
     private final JFrame frame;
+    private final Tasks tasks;
 
-    private FocusKeeper(JFrame frame) {
+    private FocusKeeper(JFrame frame, Tasks tasks) {
         this.frame = frame;
+        this.tasks = tasks;
     }
 
-    static void keepIn(JFrame frame) {
-        FocusKeeper keeper = new FocusKeeper(frame);
+    static void keepIn(JFrame frame, Tasks tasks) {
+        FocusKeeper keeper = new FocusKeeper(frame, tasks);
         frame.getRootPane().setFocusable(true);
         KeyboardFocusManager.getCurrentKeyboardFocusManager()
                 .addPropertyChangeListener("focusOwner", e -> keeper.later());
@@ -28,7 +30,7 @@ final class FocusKeeper {
 
     /** Between two owners there is none for a moment, so this looks when what is under way is over. */
     private void later() {
-        SwingUtilities.invokeLater(() -> {
+        tasks.onEventThread(() -> {
             boolean isNobodys = frame.isFocused() && frame.getFocusOwner() == null;
             if (isNobodys) {
                 JComponent root = frame.getRootPane();
