@@ -4,11 +4,13 @@ import java.util.List;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
+import platekeep.client.compare.chart.Way;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;
+import platekeep.model.compare.Side;
 
 /** The comparison as a screen of the window. */
 public final class CompareScreen implements Screen {
@@ -18,6 +20,7 @@ public final class CompareScreen implements Screen {
     public CompareScreen(Workroom room) {
         this.presenter = new ComparePresenter(room, panel);
         panel.presenter(presenter);
+        presenter.begin();
     }
 
     @Override
@@ -47,16 +50,42 @@ public final class CompareScreen implements Screen {
 
     @Override
     public void entered() {
-        panel.toChanges();
+        panel.enter();
     }
 
     @Override
     public List<JMenu> menus() {
-        JMenu menu = new JMenu("Changes");
-        menu.setName("menu-changes");
-        menu.setMnemonic('C');
-        menu.add(Widgets.item("menu-next-change", "Next change", "F8", presenter::next));
-        menu.add(Widgets.item("menu-previous-change", "Change before", "shift F8", presenter::previous));
-        return List.of(menu);
+        JMenu changes = menu("menu-changes", "Changes", 'C');
+        changes.add(Widgets.item("menu-next-change", "Next change", "N", presenter::next));
+        changes.add(Widgets.item("menu-previous-change", "Change before", "P", presenter::previous));
+        changes.add(Widgets.item("menu-close-up", "The change as large as it fits", "Z", panel.charts()::closeUp));
+        changes.addSeparator();
+        changes.add(Widgets.item("menu-pick-before", "Choose the left side…", "", () -> presenter.pick(Side.BEFORE)));
+        changes.add(Widgets.item("menu-pick-after", "Choose the right side…", "", () -> presenter.pick(Side.AFTER)));
+        changes.add(Widgets.item("menu-swap", "Exchange the two sides", "S", presenter::swap));
+        JMenu ways = menu("menu-ways", "Charts", 'H');
+        for (Way way : Way.values()) {
+            String key = String.valueOf(way.ordinal() + 1);
+            ways.add(Widgets.item("menu-way-" + key, way.word(), key, () -> presenter.way(way)));
+        }
+        ways.addSeparator();
+        ways.add(Widgets.item("menu-turn", "Turn to the other chart", "T", presenter::turn));
+        ways.add(Widgets.item("menu-hold", "Hold, or go on", "H", presenter::hold));
+        ways.addSeparator();
+        ways.add(Widgets.item(
+                "menu-larger", "Larger", "PLUS", () -> panel.charts().zoom(1)));
+        ways.add(Widgets.item(
+                "menu-smaller", "Smaller", "MINUS", () -> panel.charts().zoom(-1)));
+        ways.add(Widgets.item("menu-fit", "All of it", "0", panel.charts()::fit));
+        ways.add(Widgets.item("menu-to-charts", "Go to the charts", "C", panel.charts()::enter));
+        ways.add(Widgets.item("menu-to-changes", "Go to the changes", "L", panel::enter));
+        return List.of(changes, ways);
+    }
+
+    private static JMenu menu(String name, String text, char mnemonic) {
+        JMenu menu = new JMenu(text);
+        menu.setName(name);
+        menu.setMnemonic(mnemonic);
+        return menu;
     }
 }

@@ -14,6 +14,8 @@ import java.awt.image.BufferedImage;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.GatheringRow;
+import platekeep.model.draw.Knot;
+import platekeep.model.draw.Strand;
 import platekeep.model.plate.CableKind;
 
 /**
@@ -79,8 +81,8 @@ public final class PlatePainter {
         for (int row = first; row <= last; row++) {
             paintRow(g, drawing, row, scale, scale.top(row));
         }
-        drawing.strands().forEach(strand -> ClothRaster.paintStrand(g, scale, strand));
-        drawing.knots().forEach(knot -> ClothRaster.paintKnot(g, scale, knot));
+        drawing.strands().forEach(strand -> paintStrand(g, scale, strand));
+        drawing.knots().forEach(knot -> paintKnot(g, scale, knot));
         paintCentre(g, drawing, scale);
     }
 
@@ -128,6 +130,16 @@ public final class PlatePainter {
     public static RoundRectangle2D.Double bar(ChartScale scale, double x, double y) {
         double arc = scale.half() * 0.9;
         return new RoundRectangle2D.Double(x + 0.5, y + 0.5, scale.cable() - 1, scale.half() - 1, arc, arc);
+    }
+
+    /** Paints a piece of thread of a geometric line; the chart's top left corner is the origin. */
+    public static void paintStrand(Graphics2D g, ChartScale scale, Strand strand) {
+        ClothRaster.paintStrand(g, scale, strand);
+    }
+
+    /** Paints a single stitch on top; the chart's top left corner is the origin. */
+    public static void paintKnot(Graphics2D g, ChartScale scale, Knot knot) {
+        ClothRaster.paintKnot(g, scale, knot);
     }
 
     private static Color outline(Color colour) {

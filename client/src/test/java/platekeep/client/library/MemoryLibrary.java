@@ -47,6 +47,13 @@ public final class MemoryLibrary implements Library {
         damaged.put(entry.path(), entry);
     }
 
+    /** Puts a text that does not read in the place of a plate at one version, newest or not. */
+    public void damageAt(String plateId, String versionId, Entry.Damaged entry) {
+        Map<String, Entry> state = new LinkedHashMap<>(state(index(versionId)));
+        state.put(plateId, entry);
+        states.set(index(versionId), state);
+    }
+
     @Override
     public Path folder() {
         return folder;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import platekeep.model.compare.Difference.About;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
@@ -44,7 +45,7 @@ final class ChartWords {
 
     List<Difference> differences() {
         if (edit.turnedOver()) {
-            out.add(new Difference("picture mirrored top to bottom", everything()));
+            out.add(new Difference("picture mirrored top to bottom", About.MOTION, everything()));
         }
         moved();
         width();
@@ -69,13 +70,13 @@ final class ChartWords {
         Motion picture = edit.picture();
         if (!picture.isNone() || !rotation.isNone()) {
             int[] box = box(-1);
-            out.add(new Difference("picture " + motionWords(picture, rotation.up(), box), everything()));
+            out.add(new Difference("picture " + motionWords(picture, rotation.up(), box), About.MOTION, everything()));
         }
         edit.figures().keySet().stream().sorted().forEach(figure -> {
             int[] box = box(figure);
             Motion motion = edit.figures().get(figure);
             String where = "figure at " + rows(before, box[0], box[1]) + ", " + pleats(box[2], box[3]) + " ";
-            out.add(new Difference(where + motionWords(motion, 0, box), placesOf(figure, motion)));
+            out.add(new Difference(where + motionWords(motion, 0, box), About.MOTION, placesOf(figure, motion)));
         });
     }
 
@@ -147,8 +148,9 @@ final class ChartWords {
         Optional<Pleats> is = after.pleats();
         if (was.isEmpty() || is.isEmpty()) {
             if (!was.equals(is)) {
-                out.add(new Difference(is.map(p -> "chart begun, pleats " + p.from() + " to " + p.to())
-                        .orElse("chart taken out")));
+                String words = is.map(p -> "chart begun, pleats " + p.from() + " to " + p.to())
+                        .orElse("chart taken out");
+                out.add(new Difference(words, About.WIDTH, List.of()));
             }
             return;
         }
@@ -159,7 +161,8 @@ final class ChartWords {
     private void end(String where, int wider) {
         if (wider != 0) {
             String how = wider > 0 ? "widened" : "narrowed";
-            out.add(new Difference("chart " + how + " at the " + where + " by " + count(Math.abs(wider), "pleat")));
+            String words = "chart " + how + " at the " + where + " by " + count(Math.abs(wider), "pleat");
+            out.add(new Difference(words, About.WIDTH, List.of()));
         }
     }
 
@@ -185,9 +188,13 @@ final class ChartWords {
         if (edit.turnedOver()) {
             movedRows.clear();
         }
-        runs(added).forEach(run -> out.add(new Difference(addedWords(run), wholeRows(Side.AFTER, run))));
-        runs(removed).forEach(run -> out.add(new Difference(removedWords(run), wholeRows(Side.BEFORE, run))));
-        runs(movedRows).forEach(run -> out.add(new Difference(movedWords(run), wholeRows(Side.AFTER, run))));
+        runs(added)
+                .forEach(run -> out.add(new Difference(addedWords(run), About.ROWS_ADDED, wholeRows(Side.AFTER, run))));
+        runs(removed)
+                .forEach(run ->
+                        out.add(new Difference(removedWords(run), About.ROWS_REMOVED, wholeRows(Side.BEFORE, run))));
+        runs(movedRows)
+                .forEach(run -> out.add(new Difference(movedWords(run), About.ROWS_MOVED, wholeRows(Side.AFTER, run))));
     }
 
     private void leaveOutRotation(List<Integer> added, List<Integer> removed, List<Integer> movedRows) {
@@ -337,6 +344,7 @@ final class ChartWords {
                     .map(r -> new Difference(
                             "row " + after.numberFromBottom(r.row()) + ": " + pleats(r.from(), r.to()) + " "
                                     + how(r.was(), r.is()),
+                            About.CABLES,
                             places(List.of(r))))
                     .toList();
         }
@@ -350,6 +358,7 @@ final class ChartWords {
         String what = hows.size() <= 2 ? String.join("; ", hows.keySet()) : "redrawn";
         return List.of(new Difference(
                 rows(after, top, bottom) + ", " + pleats(from, to) + ": " + what + " (" + count(cables, "cable") + ")",
+                About.CABLES,
                 places(region)));
     }
 

@@ -67,6 +67,11 @@ public final class Comparison {
         return differences.stream().map(Difference::words).toList();
     }
 
+    /** The positions that both charts lie in. */
+    public Grid.Frame frame() {
+        return afterCells.frame();
+    }
+
     PlateEdit edit() {
         return edit;
     }

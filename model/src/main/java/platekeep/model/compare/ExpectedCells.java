@@ -15,16 +15,35 @@ final class ExpectedCells {
         this.labels = labels;
     }
 
+    /** Hears where a cable of the earlier plate lies now. */
+    interface Each {
+
+        /**
+         * A cable was brought to a place.
+         *
+         * @param row a row of the later plate
+         * @param index in the frame
+         * @param key its key in the earlier plate
+         */
+        void cable(int row, int index, char key);
+    }
+
     /** As wide as the frame, as high as the later plate, in its letters. */
     Grid grid() {
-        Grid before = comparison.beforeCells();
-        Grid after = comparison.afterCells();
-        PlateEdit edit = comparison.edit();
-        int width = after.frame().width();
-        char[][] out = new char[after.height()][width];
+        char[][] out = new char[comparison.afterCells().height()]
+                [comparison.afterCells().frame().width()];
         for (char[] row : out) {
             Arrays.fill(row, Row.EMPTY);
         }
+        forEach((row, index, key) -> out[row][index] = comparison.followed(key));
+        return Grid.ofRows(comparison.afterCells().frame(), out);
+    }
+
+    /** Brings every cable to its place; where two come to lie at one, the figure that made a move of its own is last. */
+    void forEach(Each each) {
+        Grid before = comparison.beforeCells();
+        PlateEdit edit = comparison.edit();
+        int width = before.frame().width();
         Set<Motion> motions = new HashSet<>(edit.figures().values());
         for (int pass = 0; pass < (motions.isEmpty() ? 1 : 2); pass++) {
             for (int i = 0; i < before.height(); i++) {
@@ -37,19 +56,19 @@ final class ExpectedCells {
                     int figure = labels == null ? -1 : labels.at(i, k);
                     boolean own = edit.figures().containsKey(figure);
                     if (own == (pass == 1)) {
-                        put(out, edit.motionOf(figure), row, k, comparison.followed(c));
+                        put(each, edit.motionOf(figure), row, k, c);
                     }
                 }
             }
         }
-        return Grid.ofRows(after.frame(), out);
     }
 
-    private static void put(char[][] out, Motion motion, int row, int k, char c) {
+    private void put(Each each, Motion motion, int row, int k, char c) {
         int r = motion.row(row);
         int to = motion.position(k);
-        if (r >= 0 && r < out.length && to >= 0 && to < out[r].length) {
-            out[r][to] = c;
+        Grid after = comparison.afterCells();
+        if (r >= 0 && r < after.height() && to >= 0 && to < after.frame().width()) {
+            each.cable(r, to, c);
         }
     }
 }

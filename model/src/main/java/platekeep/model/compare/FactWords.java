@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import platekeep.model.compare.Difference.About;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Colour;
@@ -24,12 +25,14 @@ final class FactWords {
     private final Plate before;
     private final Plate after;
     private final Renaming renaming;
+    private final ThingPlaces places;
     private final List<Difference> out = new ArrayList<>();
 
     FactWords(Plate before, Plate after, Renaming renaming) {
         this.before = before;
         this.after = after;
         this.renaming = renaming;
+        this.places = new ThingPlaces(before, after);
     }
 
     List<Difference> differences() {
@@ -46,38 +49,55 @@ final class FactWords {
         set("use", before.uses(), after.uses());
         set("designer", before.designers(), after.designers());
         set("note", quoted(before.notes()), quoted(after.notes()));
-        order("designers", Plate::designers);
-        order("notes", Plate::notes);
+        order(About.FACTS, "designers", Plate::designers);
+        order(About.FACTS, "notes", Plate::notes);
         cloth();
         field("repeat", p -> p.repeat().map(r -> "every " + r.every() + " pleats, " + r.times() + " times"));
         field("plate it was started from", p -> p.fromPlate().map(f -> f.id()));
-        things("start", Plate::starts, this::startKey, this::startWords);
-        things("geometric line", Plate::lines, l -> l.on() + l.toRow() + l.from(), this::lineWords);
+        things(About.STARTS, "start", Plate::starts, this::startKey, this::startWords);
+        things(About.LINES, "geometric line", Plate::lines, FactWords::lineKey, this::lineWords);
         order(
+                About.LINES,
                 "geometric lines",
-                p -> p.lines().stream().map(l -> l.on() + l.toRow() + l.from()).toList());
-        things("mark", Plate::marks, m -> m.stitch() + m.row() + m.pleat(), this::markWords);
-        things("notion", Plate::notions, n -> n.kind() + n.size(), FactWords::notionWords);
-        order("notions", p -> p.notions().stream().map(n -> n.kind() + n.size()).toList());
-        things("remark", Plate::remarks, r -> r.id().text(), FactWords::remarkWords);
-        things("open clash", Plate::clashes, c -> c.what() + c.place().text(), FactWords::clashWords);
+                p -> p.lines().stream().map(FactWords::lineKey).toList());
+        things(About.MARKS, "mark", Plate::marks, m -> m.stitch() + m.row() + m.pleat(), this::markWords);
+        things(About.NOTIONS, "notion", Plate::notions, n -> n.kind() + n.size(), FactWords::notionWords);
+        order(
+                About.NOTIONS,
+                "notions",
+                p -> p.notions().stream().map(n -> n.kind() + n.size()).toList());
+        things(About.REMARKS, "remark", Plate::remarks, r -> r.id().text(), FactWords::remarkWords);
+        things(
+                About.CLASHES,
+                "open clash",
+                Plate::clashes,
+                c -> c.what() + c.place().text(),
+                FactWords::clashWords);
         unknown();
         return out;
     }
 
     private void say(String words) {
-        out.add(new Difference(words));
+        say(About.FACTS, words);
+    }
+
+    private void say(About about, String words) {
+        out.add(new Difference(words, about, List.of()));
     }
 
     // ---- colours
 
     private void colours() {
-        renaming.renamed().forEach((from, to) -> say("key " + from + " renamed " + to));
+        renaming.renamed().forEach((from, to) -> say(About.COLOURS, "key " + from + " renamed " + to));
         renaming.merged().keySet().stream()
                 .sorted()
-                .forEach(key -> say("colour " + name(before, key) + " made one with "
-                        + name(before, renaming.merged().get(key))));
-        renaming.gone().stream().sorted().forEach(key -> say("colour " + name(before, key) + " removed"));
+                .forEach(key -> say(
+                        About.COLOURS,
+                        "colour " + name(before, key) + " made one with "
+                                + name(before, renaming.merged().get(key))));
+        renaming.gone().stream()
+                .sorted()
+                .forEach(key -> say(About.COLOURS, "colour " + name(before, key) + " removed"));
         before.palette()
                 .entries()
                 .forEach((key, was) -> renaming.letter(key)
@@ -86,7 +106,7 @@ final class FactWords {
                         .ifPresent(is -> colour(was, is)));
         after.palette().entries().forEach((key, colour) -> {
             if (!renaming.letters().containsValue(key)) {
-                say("colour " + colour.name() + " added (" + colour.srgb() + ")");
+                say(About.COLOURS, "colour " + colour.name() + " added (" + colour.srgb() + ")");
             }
         });
     }
@@ -97,19 +117,24 @@ final class FactWords {
 
     private void colour(Colour was, Colour is) {
         if (!was.name().equals(is.name())) {
-            say("colour " + was.name() + " now named " + is.name());
+            say(About.COLOURS, "colour " + was.name() + " now named " + is.name());
         }
         if (!was.srgb().equals(is.srgb())) {
-            say("colour " + is.name() + " now " + is.srgb());
+            say(About.COLOURS, "colour " + is.name() + " now " + is.srgb());
         }
         if (was.strands() != is.strands()) {
-            say("colour " + is.name() + " now with " + is.strands() + (is.strands() == 1 ? " strand" : " strands"));
+            say(
+                    About.COLOURS,
+                    "colour " + is.name() + " now with " + is.strands() + (is.strands() == 1 ? " strand" : " strands"));
         }
         if (!was.floss().equals(is.floss())) {
-            say("floss of " + is.name() + " " + is.floss().map(f -> "now " + f).orElse("taken out"));
+            say(
+                    About.COLOURS,
+                    "floss of " + is.name() + " "
+                            + is.floss().map(f -> "now " + f).orElse("taken out"));
         }
         if (!was.unknown().equals(is.unknown())) {
-            say("colour " + is.name() + " changed in an entry that this version does not know");
+            say(About.COLOURS, "colour " + is.name() + " changed in an entry that this version does not know");
         }
     }
 
@@ -145,13 +170,13 @@ final class FactWords {
         removed.forEach(t -> say(name + " " + t + " removed"));
     }
 
-    private void order(String name, Function<Plate, List<String>> get) {
+    private void order(About about, String name, Function<Plate, List<String>> get) {
         List<String> was = new ArrayList<>(get.apply(before));
         List<String> is = new ArrayList<>(get.apply(after));
         was.retainAll(get.apply(after));
         is.retainAll(get.apply(before));
         if (!was.equals(is) && was.size() == is.size()) {
-            say(name + " in another order");
+            say(about, name + " in another order");
         }
     }
 
@@ -166,22 +191,32 @@ final class FactWords {
     }
 
     private <T> void things(
-            String name, Function<Plate, List<T>> get, Function<T, String> key, Function<T, String> words) {
+            About about,
+            String name,
+            Function<Plate, List<T>> get,
+            Function<T, String> key,
+            Function<T, String> words) {
         Map<String, T> was = byKey(get.apply(before), key);
         Map<String, T> is = byKey(get.apply(after), key);
         is.forEach((k, thing) -> {
             T old = was.get(k);
             if (old == null) {
-                say(name + " added: " + words.apply(thing));
+                tell(about, name + " added: " + words.apply(thing), places.of(Side.AFTER, thing));
             } else if (!old.equals(thing)) {
-                say(name + " changed: " + words.apply(thing) + " instead of " + words.apply(old));
+                List<Place> where = new ArrayList<>(places.of(Side.BEFORE, old));
+                where.addAll(places.of(Side.AFTER, thing));
+                tell(about, name + " changed: " + words.apply(thing) + " instead of " + words.apply(old), where);
             }
         });
         was.forEach((k, thing) -> {
             if (!is.containsKey(k)) {
-                say(name + " removed: " + words.apply(thing));
+                tell(about, name + " removed: " + words.apply(thing), places.of(Side.BEFORE, thing));
             }
         });
+    }
+
+    private void tell(About about, String words, List<Place> where) {
+        out.add(new Difference(words, about, where));
     }
 
     private static <T> Map<String, T> byKey(List<T> list, Function<T, String> key) {
@@ -194,6 +229,10 @@ final class FactWords {
             out.put(k, thing);
         }
         return out;
+    }
+
+    private static String lineKey(Line line) {
+        return line.on() + line.toRow() + line.from();
     }
 
     private String startKey(Start start) {
