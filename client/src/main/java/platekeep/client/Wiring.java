@@ -14,6 +14,7 @@ import platekeep.client.join.JoinScreen;
 import platekeep.client.library.Libraries;
 import platekeep.client.partner.PartnerScreen;
 import platekeep.client.plate.PlateScreen;
+import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
 import platekeep.client.settings.Settings;
@@ -75,7 +76,7 @@ final class Wiring {
         Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
         return List.of(
                 new GalleryScreen(room, drafts, thumbnails),
-                new PlateScreen(room, drafts, thumbnails),
+                new PlateScreen(room, drafts, new Motifs(dataFolder.resolve("motifs")), thumbnails),
                 new CompareScreen(room),
                 new JoinScreen(room, drafts),
                 new PartnerScreen(room));

@@ -5,6 +5,7 @@ import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
 import platekeep.client.draft.Drafts;
+import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
@@ -19,6 +20,7 @@ public final class GalleryScreen implements Screen {
 
     private final GalleryPanel panel;
     private final GalleryPresenter presenter;
+    private final BeginItems begin;
 
     public GalleryScreen(Workroom room, Drafts drafts, Thumbnails thumbnails) {
         int size = room.settings().number(SIZE).orElse(FIRST_SIZE);
@@ -27,6 +29,7 @@ public final class GalleryScreen implements Screen {
             room.remember();
         });
         this.presenter = new GalleryPresenter(room, drafts, panel);
+        this.begin = new BeginItems(room, drafts, panel);
         panel.presenter(presenter);
     }
 
@@ -71,6 +74,7 @@ public final class GalleryScreen implements Screen {
         menu.add(Widgets.item("menu-open-plate", "Open", "ctrl O", panel::openChosen));
         menu.add(Widgets.item("menu-new-plate", "New plate…", "ctrl N", presenter::begin));
         menu.add(Widgets.item("menu-new-from", "New plate from this one", "ctrl shift N", panel::beginFromChosen));
+        begin.addTo(menu);
         menu.add(Widgets.item("menu-compare-two", "Compare the two chosen", "ctrl D", panel::compareChosen));
         menu.addSeparator();
         menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));

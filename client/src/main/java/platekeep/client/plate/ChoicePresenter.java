@@ -244,9 +244,15 @@ public final class ChoicePresenter {
         });
     }
 
-    /** What was copied last. */
-    Optional<Piece> copied() {
-        return copied;
+    /** What is chosen, as a copy; where nothing is, that is told. */
+    Optional<Piece> chosen() {
+        Optional<Piece> piece = plates.drawable()
+                .flatMap(opened -> opened.chosen().flatMap(area -> Piece.of(opened.now(), area)))
+                .map(Piece::copy);
+        if (piece.isEmpty()) {
+            room.front().say(NOTHING_CHOSEN);
+        }
+        return piece;
     }
 
     /** Gives what is chosen another colour, all of it or one colour of it. */

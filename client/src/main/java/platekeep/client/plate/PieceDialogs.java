@@ -19,7 +19,7 @@ import platekeep.model.plate.Pleats;
 import platekeep.model.plate.Repeat;
 import platekeep.model.plate.Unknown;
 
-/** The questions about a chosen part and about repeats. */
+/** The questions about a chosen part, about repeats and about merging colours. */
 final class PieceDialogs {
     private PieceDialogs() {}
 
@@ -42,6 +42,24 @@ final class PieceDialogs {
                                 ? Optional.empty()
                                 : Optional.of(from.get(fromBox.getSelectedIndex() - 1)),
                         to.get(toBox.getSelectedIndex())));
+    }
+
+    static Optional<Character> merge(Component over, Palette palette, char gone) {
+        List<Character> into =
+                palette.entries().keySet().stream().filter(key -> key != gone).toList();
+        JComboBox<String> box = box("merge-into", into, palette);
+        JPanel form = Forms.form();
+        String name = palette.get(gone).map(c -> c.name()).orElse("");
+        form.add(
+                Widgets.prose(
+                        "merge-text",
+                        "Whatever is worked in " + name + " is worked in the other colour then, and " + name
+                                + " leaves the palette."),
+                "span 2, growx, wmin 380, wrap, gapbottom 8");
+        Forms.row(form, "Merge " + name + " into", box);
+        return Ask.ask(over, "Merge colours", form, "Merge", Optional::empty) == Ask.Answer.GIVEN_UP
+                ? Optional.empty()
+                : Optional.of(into.get(box.getSelectedIndex()));
     }
 
     private static JComboBox<String> box(String name, List<Character> keys, Palette palette) {

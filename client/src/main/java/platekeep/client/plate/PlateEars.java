@@ -105,6 +105,11 @@ final class PlateEars {
             }
 
             @Override
+            public void merge(char key) {
+                plates.palette().merge(key);
+            }
+
+            @Override
             public void remove(char key) {
                 plates.palette().remove(key);
             }

@@ -2,12 +2,14 @@ package platekeep.client.plate;
 
 import java.util.List;
 import javax.swing.JMenu;
+import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.plate.edit.Tool;
 import platekeep.client.ui.Widgets;
 
 /** The menus of the Plate screen, and the bare keys that work while the chart has the focus. */
 final class PlateMenus {
     private final PlatePanel panel;
+    private final BeginItems begin;
     private final PlatePresenter plates;
     private final DrawPresenter draw;
     private final ChoicePresenter choice;
@@ -15,8 +17,9 @@ final class PlateMenus {
     private final PalettePresenter palette;
     private final HistoryPresenter versions;
 
-    PlateMenus(PlatePanel panel, PlatePresenter plates) {
+    PlateMenus(PlatePanel panel, PlatePresenter plates, BeginItems begin) {
         this.panel = panel;
+        this.begin = begin;
         this.plates = plates;
         this.draw = plates.draw();
         this.choice = plates.choice();
@@ -55,6 +58,8 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-copy", "Copy", "ctrl C", choice::copy));
         menu.add(Widgets.item("menu-cut", "Cut out", "ctrl X", choice::cut));
         menu.add(Widgets.item("menu-paste", "Put in", "ctrl V", choice::paste));
+        menu.add(Widgets.item("menu-keep-motif", "Keep as a motif…", "ctrl shift K", plates.motifs()::keep));
+        menu.add(Widgets.item("menu-put-motif", "Put a motif in…", "ctrl K", plates.motifs()::put));
         menu.add(Widgets.item("menu-choose-all", "Choose everything", "ctrl A", choice::chooseAll));
         menu.addSeparator();
         menu.add(Widgets.item("menu-across", "Mirror left to right", "ctrl M", choice::mirrorLeftRight));
@@ -85,6 +90,8 @@ final class PlateMenus {
                 "Compare versions",
                 "ctrl D",
                 () -> panel.history().compareChosen()));
+        menu.addSeparator();
+        begin.addTo(menu);
         menu.addSeparator();
         menu.add(Widgets.item("menu-open-origin", "Open the plate it was started from", "", plates::openOrigin));
         menu.add(Widgets.item("menu-settle", "Settle open clashes", "", plates::settle));

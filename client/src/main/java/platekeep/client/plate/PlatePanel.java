@@ -165,6 +165,7 @@ final class PlatePanel extends JPanel implements PlateView {
                 state.hand().chosen(), state.hand().firstEnd(), state.hand().axis()));
         colours.show(plate.get(), ColourEdits.counts(plate.get()), state.colour(), state.canDraw());
         facts.show(plate.get(), state.canDraw() || isOnlyFacts(state));
+        colours.notes(state.findings());
         check.show(state.findings());
         side.setTitleAt(
                 2,
@@ -240,8 +241,13 @@ final class PlatePanel extends JPanel implements PlateView {
     }
 
     @Override
-    public Optional<Colour> askColour(String title, Colour before) {
-        return PlateDialogs.colour(this, title, before);
+    public Optional<Colour> askColour(String title, Colour before, List<Colour> series) {
+        return new ColourDialog(before, series).ask(this, title);
+    }
+
+    @Override
+    public Optional<Character> askMerge(Palette palette, char gone) {
+        return PieceDialogs.merge(this, palette, gone);
     }
 
     @Override
@@ -257,6 +263,22 @@ final class PlatePanel extends JPanel implements PlateView {
     @Override
     public Optional<Strip> askStrip(int pleats, Optional<Repeat> before) {
         return PieceDialogs.strip(this, pleats, before);
+    }
+
+    @Override
+    public Optional<String> askMotifName() {
+        return PlateDialogs.line(
+                this,
+                "Keep as a motif",
+                "What is chosen is kept under a name, to be put in this or any other plate.",
+                "Name, such as Gull",
+                "Keep it",
+                "Give the motif a name.");
+    }
+
+    @Override
+    public Optional<MotifAnswer> askMotif(List<Plate> motifs) {
+        return MotifDialog.ask(this, motifs);
     }
 
     @Override

@@ -12,6 +12,7 @@ import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Version;
+import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
@@ -41,12 +42,13 @@ public final class PlatePresenter implements RoomListener {
     private final ChoicePresenter choice;
     private final ChartPresenter chart;
     private final PalettePresenter palette;
+    private final MotifPresenter motifs;
     private final HistoryPresenter history;
     private Optional<OpenPlate> current = Optional.empty();
     private List<Finding> findings = List.of();
     private Drawing drawing;
 
-    public PlatePresenter(Workroom room, Drafts drafts, PlateView view) {
+    public PlatePresenter(Workroom room, Drafts drafts, Motifs motifs, PlateView view) {
         this.room = room;
         this.drafts = drafts;
         this.view = view;
@@ -56,6 +58,7 @@ public final class PlatePresenter implements RoomListener {
         this.choice = new ChoicePresenter(room, view, this);
         this.chart = new ChartPresenter(room, view, this);
         this.palette = new PalettePresenter(room, view, this);
+        this.motifs = new MotifPresenter(room, view, this, motifs);
         this.history = new HistoryPresenter(room, drafts, view, this);
         room.listen(this);
     }
@@ -78,6 +81,11 @@ public final class PlatePresenter implements RoomListener {
     /** What changes its colours. */
     public PalettePresenter palette() {
         return palette;
+    }
+
+    /** What keeps motifs and puts them in. */
+    public MotifPresenter motifs() {
+        return motifs;
     }
 
     /** What saves it and leads through its versions. */

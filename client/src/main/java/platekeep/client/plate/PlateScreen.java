@@ -5,6 +5,8 @@ import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
 import platekeep.client.draft.Drafts;
+import platekeep.client.plate.begin.BeginItems;
+import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
@@ -17,11 +19,11 @@ public final class PlateScreen implements Screen {
     private final PlatePresenter presenter;
     private final PlateMenus menus;
 
-    public PlateScreen(Workroom room, Drafts drafts, Thumbnails thumbnails) {
+    public PlateScreen(Workroom room, Drafts drafts, Motifs motifs, Thumbnails thumbnails) {
         this.panel = new PlatePanel(room.tasks(), thumbnails);
-        this.presenter = new PlatePresenter(room, drafts, panel);
+        this.presenter = new PlatePresenter(room, drafts, motifs, panel);
         panel.ears().lead(room, presenter);
-        this.menus = new PlateMenus(panel, presenter);
+        this.menus = new PlateMenus(panel, presenter, new BeginItems(room, drafts, panel));
     }
 
     @Override

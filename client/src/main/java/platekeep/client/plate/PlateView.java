@@ -7,6 +7,7 @@ import java.util.function.IntUnaryOperator;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
 import platekeep.model.plate.Repeat;
 
 /** The Plate screen as its presenters see it. */
@@ -35,8 +36,15 @@ public interface PlateView {
     /** Asks for a name for a version; empty when she gave it up. */
     Optional<String> askVersionName(String versionWords);
 
-    /** Asks for a colour; empty when she gave it up. */
-    Optional<Colour> askColour(String title, Colour before);
+    /**
+     * Asks for a colour; empty when she gave it up.
+     *
+     * @param series the colours of the series that the plate is in, to choose from
+     */
+    Optional<Colour> askColour(String title, Colour before, List<Colour> series);
+
+    /** Asks into which other colour of the palette one is to be merged; empty when she gave it up. */
+    Optional<Character> askMerge(Palette palette, char gone);
 
     /**
      * Asks how chosen cables are to be recoloured; empty when she gave it up.
@@ -60,6 +68,12 @@ public interface PlateView {
      * @param pleats how many pleats the chart covers
      */
     Optional<Strip> askStrip(int pleats, Optional<Repeat> before);
+
+    /** Asks what a motif is to be called; empty when she gave it up. */
+    Optional<String> askMotifName();
+
+    /** Asks which motif is to be put in, or no longer kept; empty when she gave it up. */
+    Optional<MotifAnswer> askMotif(List<Plate> motifs);
 
     /** Asks whether to go ahead with something. */
     Consent askConsent(String question, String yes);
@@ -93,6 +107,19 @@ public interface PlateView {
      * @param repeat empty for none
      */
     record Strip(Optional<Repeat> repeat) {}
+
+    /**
+     * What is done with a motif.
+     *
+     * @param number which, from 0
+     */
+    record MotifAnswer(int number, What what) {
+        /** Put it in, or keep it no longer. */
+        enum What {
+            PUT,
+            FORGET
+        }
+    }
 
     /** An answer to a question for yes or no. */
     enum Consent {

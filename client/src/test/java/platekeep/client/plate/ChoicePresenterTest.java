@@ -13,6 +13,7 @@ import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
 import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.TestRoom;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Plate;
@@ -39,7 +40,7 @@ class ChoicePresenterTest {
         test.library.save(new Saving(List.of(new Change.PutPlate(plate)), "First", Optional.empty(), Optional.empty()));
         test.open();
         view = new RecordingPlateView();
-        plates = new PlatePresenter(test.room, test.drafts, view);
+        plates = new PlatePresenter(test.room, test.drafts, new Motifs(folder.resolve("motifs")), view);
         plates.open(test.library, plate.id());
         draw = plates.draw();
         choice = plates.choice();
@@ -257,5 +258,31 @@ class ChoicePresenterTest {
         draw.undo();
         draw.undo();
         assertThat(view.state.isDrawn()).isFalse();
+    }
+
+    @Test
+    void aMotifIsKeptUnderANamePutInAndForgotten() throws LibraryException {
+        choice.chooseAll();
+        view.line = Optional.of("Gull");
+        plates.motifs().keep();
+        open(Charted.of("..........", "..........", "..........", "..........", ".........."));
+        draw.moveCursor(9, -9);
+        view.motif = Optional.of(new PlateView.MotifAnswer(0, PlateView.MotifAnswer.What.PUT));
+        plates.motifs().put();
+        assertThat(view.motifs).extracting(Plate::title).containsExactly("Gull");
+        assertThat(cells()).containsExactly("..........", "aab.......", "aab.......", "........c.", "........c.");
+        view.motif = Optional.of(new PlateView.MotifAnswer(0, PlateView.MotifAnswer.What.FORGET));
+        plates.motifs().put();
+        plates.motifs().put();
+        assertThat(test.front.said).last().asString().startsWith("No motif is kept yet.");
+    }
+
+    @Test
+    void oneColourIsMergedIntoAnother() {
+        view.mergeInto = Optional.of('c');
+        plates.palette().merge('a');
+        assertThat(cells()).startsWith("ccb.......");
+        assertThat(view.state.plate().orElseThrow().palette().has('a')).isFalse();
+        assertThat(view.state.undo()).contains("Merge apple into chalk");
     }
 }

@@ -15,6 +15,7 @@ import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
 import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.model.draw.Spot;
@@ -43,7 +44,7 @@ class PlatePresenterTest {
 
     private void begin(Drafts drafts) {
         view = new RecordingPlateView();
-        plates = new PlatePresenter(test.room, drafts, view);
+        plates = new PlatePresenter(test.room, drafts, new Motifs(folder.resolve("motifs")), view);
         draw = plates.draw();
         plates.open(test.library, ID);
     }

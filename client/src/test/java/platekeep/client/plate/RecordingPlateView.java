@@ -8,6 +8,7 @@ import java.util.function.IntUnaryOperator;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
 import platekeep.model.plate.Repeat;
 
 /** Keeps what the Plate screen would show, and answers as it was told to. */
@@ -24,6 +25,10 @@ final class RecordingPlateView implements PlateView {
     Optional<Recolouring> recolouring = Optional.empty();
     Optional<Repeating> repeating = Optional.empty();
     Optional<Strip> strip = Optional.empty();
+    Optional<Character> mergeInto = Optional.empty();
+    Optional<MotifAnswer> motif = Optional.empty();
+    List<Colour> series = List.of();
+    List<Plate> motifs = List.of();
     int room;
 
     @Override
@@ -59,7 +64,8 @@ final class RecordingPlateView implements PlateView {
     }
 
     @Override
-    public Optional<Colour> askColour(String title, Colour before) {
+    public Optional<Colour> askColour(String title, Colour before, List<Colour> newSeries) {
+        series = newSeries;
         return colour;
     }
 
@@ -77,6 +83,22 @@ final class RecordingPlateView implements PlateView {
     @Override
     public Optional<Strip> askStrip(int pleats, Optional<Repeat> before) {
         return strip;
+    }
+
+    @Override
+    public Optional<Character> askMerge(Palette palette, char gone) {
+        return mergeInto;
+    }
+
+    @Override
+    public Optional<String> askMotifName() {
+        return line;
+    }
+
+    @Override
+    public Optional<MotifAnswer> askMotif(List<Plate> all) {
+        motifs = all;
+        return motif;
     }
 
     @Override

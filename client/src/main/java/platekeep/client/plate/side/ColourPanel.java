@@ -18,6 +18,7 @@ import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
@@ -27,14 +28,19 @@ import platekeep.client.ui.Widgets;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
+import platekeep.model.stitch.Finding;
 
 /** The palette: each colour with its name, floss and number of cables; the one that is painted with is chosen. */
 public final class ColourPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private static final int MOST_NOTES = 2;
+
     private final DefaultListModel<Entry> model = new DefaultListModel<>();
     private final JList<Entry> list = new JList<>(model);
     private final List<JButton> buttons = new ArrayList<>();
+    private final JTextArea notes =
+            Widgets.styled(Widgets.prose("colour-notes", ""), "font: -1; foreground: $Platekeep.warning");
     private transient List<Entry> shown = List.of();
     private boolean isShowing;
 
@@ -45,6 +51,8 @@ public final class ColourPanel extends JPanel {
         void add();
 
         void change(char key);
+
+        void merge(char key);
 
         void remove(char key);
     }
@@ -76,11 +84,27 @@ public final class ColourPanel extends JPanel {
         Widgets.onOwnKey(list, "DELETE", () -> chosen(ears::remove));
         buttons.add(Widgets.button("colour-add", "Add…", ears::add));
         buttons.add(Widgets.button("colour-change", "Change…", () -> chosen(ears::change)));
+        buttons.add(Widgets.button("colour-merge", "Merge…", () -> chosen(ears::merge)));
         buttons.add(Widgets.button("colour-remove", "Take out", () -> chosen(ears::remove)));
-        JPanel row = new JPanel(new MigLayout("insets 8 10 8 10, gap 6", "[grow, fill][grow, fill][grow, fill]"));
+        JPanel row = new JPanel(new MigLayout("insets 8 10 8 10, gap 6, wrap 2", "[grow, fill][grow, fill]"));
         buttons.forEach(button -> row.add(Widgets.styled(button, "margin: 4,6,4,6")));
         add(Widgets.scroll("colour-scroll", list), BorderLayout.CENTER);
-        add(row, BorderLayout.SOUTH);
+        JPanel below = new JPanel(new BorderLayout());
+        notes.setBorder(Widgets.air(8, 14, 4, 12));
+        below.add(notes, BorderLayout.NORTH);
+        below.add(row, BorderLayout.SOUTH);
+        add(below, BorderLayout.SOUTH);
+    }
+
+    /** Says of the findings those about colours that are hard to tell apart. */
+    public void notes(List<Finding> findings) {
+        List<String> alike = findings.stream()
+                .filter(finding -> finding.rule().startsWith("colours-alike"))
+                .map(Finding::text)
+                .toList();
+        String more = alike.size() > MOST_NOTES ? "\n" + (alike.size() - MOST_NOTES) + " more pairs: see Check." : "";
+        notes.setText(String.join("\n", alike.subList(0, Math.min(MOST_NOTES, alike.size()))) + more);
+        notes.setVisible(!alike.isEmpty());
     }
 
     private void chosen(Consumer<Character> then) {
