@@ -78,7 +78,7 @@ final class Wiring {
                 new GalleryScreen(room, drafts, thumbnails),
                 new PlateScreen(room, drafts, new Motifs(dataFolder.resolve("motifs")), thumbnails),
                 new CompareScreen(room),
-                new JoinScreen(room, drafts),
+                new JoinScreen(room, drafts, new Drafts(dataFolder.resolve("joins"))),
                 new PartnerScreen(room));
     }
 }

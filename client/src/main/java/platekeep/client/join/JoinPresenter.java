@@ -1,282 +1,483 @@
 package platekeep.client.join;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import platekeep.client.draft.Drafts;
-import platekeep.client.draft.KeptDraft;
-import platekeep.client.library.Change;
+import platekeep.client.library.Arrivals;
 import platekeep.client.library.Library;
-import platekeep.client.library.Saving;
-import platekeep.client.library.Version;
+import platekeep.client.room.Latest;
 import platekeep.client.room.RoomListener;
 import platekeep.client.room.Workroom;
-import platekeep.model.join.ClashWords;
-import platekeep.model.join.Settling;
+import platekeep.model.draw.Spot;
 import platekeep.model.plate.Clash;
-import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.Value;
-import platekeep.model.stitch.Check;
-import platekeep.model.stitch.CheckSettings;
-import platekeep.model.stitch.Severity;
+import platekeep.model.stitch.Finding;
 
 /**
- * Leads through the open clashes of a plate. Every decision is kept as a draft at once, so that it survives a restart,
- * and can be taken back; it is a version only when she saves.
+ * Leads through what has to be decided: plates that came from the partner, joined but not brought in yet, and plates of
+ * the library with clashes from earlier. Nothing is a version before she saves; every step is kept on disk at once.
  */
 final class JoinPresenter implements RoomListener {
-    private final Workroom room;
-    private final Drafts drafts;
-    private final JoinView view;
-    private Optional<Library> library = Optional.empty();
-    private Optional<String> seen = Optional.empty();
-    private List<Plate> plates = List.of();
-    private Optional<Plate> now = Optional.empty();
-    private final Deque<Plate> before = new ArrayDeque<>();
-    private final List<String> settled = new ArrayList<>();
-    private int clash;
+    private static final String NOTHING =
+            "Nothing waits for a decision. What you and your partner both changed comes here when you bring it in.";
 
-    JoinPresenter(Workroom room, Drafts drafts, JoinView view) {
+    private final Workroom room;
+    private final JoinView view;
+    private final Search search;
+    private final Keeping keeping;
+    private final InOrder inOrder;
+    private final Latest<Board> looking;
+    private final JoinPainting painting;
+    private final JoinSaving saving;
+    private final List<Sitting> sittings = new ArrayList<>();
+    private Optional<Library> library = Optional.empty();
+    private Optional<Arrivals> arrivals = Optional.empty();
+    private Optional<String> newest = Optional.empty();
+    private Optional<Board> board = Optional.empty();
+    private int chosen = -1;
+    private boolean isRead;
+    private boolean isToReveal;
+
+    JoinPresenter(Workroom room, Drafts drafts, Drafts joins, JoinView view) {
         this.room = room;
-        this.drafts = drafts;
         this.view = view;
+        this.search = new Search(drafts, joins);
+        this.keeping = new Keeping(room, drafts, joins);
+        this.inOrder = new InOrder(room);
+        this.looking = new Latest<>(room);
+        this.painting = new JoinPainting(this, view);
+        this.saving = new JoinSaving(room, this, view, keeping);
         room.listen(this);
     }
 
-    /** What was read: the newest version, and the plates with something open, drafts in place of what was saved. */
-    private record Found(Optional<String> seen, List<Plate> plates) {}
-
-    void show(Library chosen, Optional<String> plateId) {
-        library = Optional.of(chosen);
-        read(plateId);
+    JoinPainting painting() {
+        return painting;
     }
 
+    // ---- where she is
+
+    /** Shows a plate with open clashes, or with none named what came from the partner. */
+    void show(Library wanted, Optional<String> plateId) {
+        library = Optional.of(wanted);
+        read(plateId, plateId.isEmpty() ? Search.Reach.PARTNER : Search.Reach.BEGUN);
+    }
+
+    /** Comes to the front from the rail. */
     void entered() {
         if (library.isEmpty() || !room.open().contains(library.get())) {
             library = room.open().stream().findFirst();
+            isRead = false;
         }
-        read(now.map(Plate::id));
+        if (!isRead) {
+            read(Optional.empty(), Search.Reach.BEGUN);
+        }
+    }
+
+    void chooseLibrary(int index) {
+        if (index >= 0 && index < room.open().size()) {
+            library = Optional.of(room.open().get(index));
+            read(Optional.empty(), Search.Reach.BEGUN);
+        }
     }
 
     @Override
     public void librariesChanged() {
         if (library.isPresent() && !room.open().contains(library.get())) {
             library = Optional.empty();
-            plates = List.of();
-            work(Optional.empty());
+            sittings.clear();
+            chosen = -1;
+            isRead = false;
+        }
+        refresh();
+    }
+
+    @Override
+    public void contentChanged(Library changed) {
+        if (library.filter(changed::equals).isPresent()) {
+            read(sitting().map(s -> s.of().id()), Search.Reach.BEGUN);
         }
     }
 
-    private void read(Optional<String> wanted) {
+    private void read(Optional<String> wanted, Search.Reach reach) {
+        isRead = true;
         if (library.isEmpty()) {
-            work(Optional.empty());
+            refresh();
             return;
         }
         Library from = library.get();
-        room.work(
-                progress -> {
-                    List<Plate> open = new ArrayList<>();
-                    from.list(progress)
-                            .forEach(entry -> entry.plate()
-                                    .filter(Plate::hasClashes)
-                                    .ifPresent(plate -> open.add(drafts.of(from.folder(), plate.id())
-                                            .map(KeptDraft::plate)
-                                            .orElse(plate))));
-                    open.sort(Comparator.comparing(Plate::title));
-                    return new Found(from.newest().map(Version::id), open);
-                },
+        room.front().busy("looking for what waits for a decision");
+        inOrder.then(
+                () -> progress -> search.in(from, reach, progress),
                 found -> {
-                    seen = found.seen();
-                    plates = found.plates();
-                    work(plates.stream()
-                            .filter(p -> wanted.map(p.id()::equals).orElse(true))
-                            .findFirst()
-                            .or(() -> plates.stream().findFirst()));
+                    room.front().busy("");
+                    if (library.filter(from::equals).isPresent()) {
+                        take(from, found, wanted);
+                    }
+                },
+                () -> room.front().busy(""));
+    }
+
+    private void take(Library from, Search.Found found, Optional<String> wanted) {
+        found.trouble().ifPresent(room::trouble);
+        arrivals = found.arrivals();
+        newest = found.newest();
+        Map<String, Sitting> before = new LinkedHashMap<>();
+        sittings.forEach(s -> before.put(s.of().id() + s.of().mark(), s));
+        sittings.clear();
+        for (Search.Hit hit : found.hits()) {
+            Sitting there = before.get(hit.of().id() + hit.of().mark());
+            sittings.add(there != null ? there : new Sitting(hit.of(), hit.kept()));
+        }
+        sittings.stream().filter(Sitting::isArrived).forEach(s -> keeping.keep(from, newest, s));
+        chosen = sittings.isEmpty() ? -1 : 0;
+        for (int i = 0; i < sittings.size(); i++) {
+            if (wanted.filter(sittings.get(i).of().id()::equals).isPresent()) {
+                chosen = i;
+            }
+        }
+        board = Optional.empty();
+        reveal();
+        refresh();
+    }
+
+    /** Goes to another plate. */
+    void choosePlate(int index) {
+        inOrder.then(() -> {
+            if (index >= 0 && index < sittings.size() && index != chosen) {
+                chosen = index;
+                board = Optional.empty();
+                reveal();
+                refresh();
+            }
+        });
+    }
+
+    /** Goes so many plates on; after the last comes the first. */
+    void nextPlate(int by) {
+        if (!sittings.isEmpty()) {
+            choosePlate(Math.floorMod(chosen + by, sittings.size()));
+        }
+    }
+
+    // ---- what is looked at
+
+    /** Looks at a matter. */
+    void select(int matter) {
+        inOrder.then(() -> sitting().ifPresent(s -> {
+            int all = s.of().clashes().size() + s.of().reversals().size();
+            if (matter >= 0 && matter < all && matter != s.selected()) {
+                s.select(matter);
+                reveal();
+                refresh();
+            }
+        }));
+    }
+
+    /** Goes to the next open clash, or the one before by -1; in this plate, then in the next. */
+    void nextOpen(int by) {
+        inOrder.then(() -> sitting().ifPresent(s -> {
+            Optional<Integer> here = openFrom(s, s.selected(), by);
+            if (here.isPresent()) {
+                s.select(here.get());
+            } else {
+                for (int i = 1; i < sittings.size(); i++) {
+                    int at = Math.floorMod(chosen + i * by, sittings.size());
+                    if (sittings.get(at).open() > 0) {
+                        chosen = at;
+                        board = Optional.empty();
+                        openFrom(sittings.get(at), -by, by).ifPresent(sittings.get(at)::select);
+                        break;
+                    }
+                }
+            }
+            reveal();
+            refresh();
+        }));
+    }
+
+    private static Optional<Integer> openFrom(Sitting s, int from, int by) {
+        List<Clash> clashes = s.of().clashes();
+        for (int i = 1; i <= clashes.size(); i++) {
+            int at = Math.floorMod(
+                    Math.min(from, by > 0 ? clashes.size() - 1 : clashes.size()) + i * by, clashes.size());
+            if (ClashAnswers.isOpen(clashes.get(at), s.now())) {
+                return Optional.of(at);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Brings what is looked at into sight, as soon as it is worked out. */
+    private void reveal() {
+        isToReveal = true;
+    }
+
+    private void revealNow() {
+        isToReveal = false;
+        sitting()
+                .filter(s -> s.selected() >= 0 && s.isJoined())
+                .flatMap(s -> Boards.area(s.of(), s.now(), s.selected()))
+                .ifPresent(view::reveal);
+    }
+
+    /** Shows where a finding is. */
+    void pointOut(Finding finding) {
+        sitting()
+                .ifPresent(s -> finding.row().ifPresent(row -> {
+                    Plate plate = s.now();
+                    int index = finding.pleat().orElse(plate.from()) - plate.from();
+                    Spot spot =
+                            new Spot(plate.rows().size() - row, Math.max(0, Math.min(plate.positions() - 1, index)));
+                    painting.cursor(spot);
+                    view.pointOut(spot);
+                }));
+    }
+
+    // ---- what is decided
+
+    /** Takes one of the answers to what is looked at. */
+    void answer(int index) {
+        sitting().ifPresent(s -> {
+            int matter = s.selected();
+            inOrder.then(
+                    () -> {
+                        Plate now = s.now();
+                        boolean isJoined = s.isJoined();
+                        return progress -> {
+                            List<Choice> choices = isJoined ? Boards.choices(s.of(), now, matter) : List.of();
+                            if (index < 0 || index >= choices.size()) {
+                                return Optional.<Taken>empty();
+                            }
+                            Choice choice = choices.get(index);
+                            return Optional.of(new Taken(
+                                    choice.who() + name(s.of(), matter),
+                                    choice.take().apply(now)));
+                        };
+                    },
+                    taken -> taken.ifPresent(t -> step(s, t.name(), t.plate())));
+        });
+    }
+
+    /** A step worked out in the background. */
+    private record Taken(String name, Plate plate) {}
+
+    private static String name(Case of, int matter) {
+        int clashes = of.clashes().size();
+        String what = matter < clashes
+                ? ValueWords.place(of.joined(), of.clashes().get(matter))
+                : of.reversals().get(matter - clashes).settled().words();
+        return ": " + what;
+    }
+
+    /** Takes what was painted as the answer, where a clash of cables is looked at. */
+    void takePainted() {
+        sitting()
+                .flatMap(s -> board.map(b ->
+                        b.answers().stream().map(Board.Answer::who).toList().indexOf("Painted")))
+                .filter(at -> at >= 0)
+                .ifPresentOrElse(
+                        this::answer, () -> room.front().say("Paint the cables of the clash in the chart first."));
+    }
+
+    /** Leaves a decided clash open again. */
+    void reopen() {
+        sitting()
+                .filter(s ->
+                        s.selected() >= 0 && s.selected() < s.of().clashes().size())
+                .ifPresent(s -> {
+                    Clash clash = s.of().clashes().get(s.selected());
+                    change(
+                            "Leave open" + name(s.of(), s.selected()),
+                            plate -> Reopening.of(s.of().joined(), plate, clash));
                 });
     }
 
-    void choose(int index) {
-        if (index >= 0 && index < plates.size()) {
-            keepDraft();
-            work(Optional.of(plates.get(index)));
-        }
+    /** Takes one answer for all clashes of the plate that are open yet. */
+    void bulk(Bulk bulk) {
+        sitting()
+                .ifPresent(s -> change(bulkName(bulk, s), plate -> {
+                    Plate out = plate;
+                    for (Clash clash : s.of().clashes()) {
+                        if (bulk.takes(clash) && ClashAnswers.isOpen(clash, out)) {
+                            Plate here = out;
+                            out = ClashAnswers.forAll(s.of(), clash, bulk.whose())
+                                    .map(take -> take.apply(here))
+                                    .orElse(here);
+                        }
+                    }
+                    return out;
+                }));
     }
 
-    private void work(Optional<Plate> plate) {
-        now = plate;
-        before.clear();
-        settled.clear();
-        clash = 0;
-        refresh();
+    private static String bulkName(Bulk bulk, Sitting s) {
+        String whose =
+                switch (bulk.whose()) {
+                    case MINE -> "Yours";
+                    case THEIRS -> s.of().theirs().name().orElse("The other side");
+                    case BEFORE -> "Before";
+                };
+        return whose + ": all the rest";
     }
 
-    /** Chooses one of the answers to the clash in question. */
-    void answer(int index) {
-        List<JoinState.Answer> answers = answers();
-        if (index >= 0 && index < answers.size() && now.isPresent()) {
-            JoinState.Answer chosen = answers.get(index);
-            before.push(now.get());
-            settled.add(where() + ": " + chosen.who());
-            now = Optional.of(chosen.result());
-            clash = 0;
-            keepDraft();
-            refresh();
-        }
+    /** The kinds of clashes that are open yet in the plate, with how many. */
+    Map<Clash.What, Integer> openKinds() {
+        Map<Clash.What, Integer> kinds = new LinkedHashMap<>();
+        sitting()
+                .filter(Sitting::isJoined)
+                .ifPresent(s -> s.of().clashes().stream()
+                        .filter(c -> ClashAnswers.isOpen(c, s.now()))
+                        .forEach(c -> kinds.merge(c.what(), 1, Integer::sum)));
+        return kinds;
     }
 
-    void next() {
-        int open = now.map(p -> p.clashes().size()).orElse(0);
-        clash = open == 0 ? 0 : (clash + 1) % open;
-        refresh();
+    /** Whose answers there are: the partner's name as far as it is known. */
+    String partnerName() {
+        return sitting().flatMap(s -> s.of().theirs().name()).orElse("the other side");
     }
 
-    void undo() {
-        if (!before.isEmpty()) {
-            now = Optional.of(before.pop());
-            settled.remove(settled.size() - 1);
-            clash = 0;
-            keepDraft();
-            refresh();
-        }
-    }
-
-    private void keepDraft() {
-        if (library.isEmpty() || now.isEmpty() || settled.isEmpty() && before.isEmpty()) {
-            return;
-        }
-        Library of = library.get();
-        Plate plate = now.get();
-        Optional<String> from = seen;
-        room.work(
-                progress -> {
-                    drafts.keep(of.folder(), plate, from);
-                    return plate;
-                },
-                kept -> room.draftsChanged());
-    }
-
-    /** What is proposed as the reason of the version. */
-    String reason() {
-        return settled.isEmpty() ? "Clashes settled" : "Settled: " + String.join("; ", settled);
-    }
-
-    void save(String reason) {
-        if (library.isEmpty() || now.isEmpty()) {
-            return;
-        }
-        Library into = library.get();
-        Plate plate = now.get();
-        room.withHand(
-                into,
-                () -> room.work(
-                        progress -> {
-                            Version saved = into.save(
-                                    new Saving(List.of(new Change.PutPlate(plate)), reason, Optional.empty(), seen));
-                            drafts.drop(into.folder(), plate.id());
-                            return saved;
+    /** Takes a step that is worked out in the background. */
+    void change(String name, UnaryOperator<Plate> change) {
+        sitting()
+                .ifPresent(s -> inOrder.then(
+                        () -> {
+                            Plate now = s.now();
+                            boolean isJoined = s.isJoined();
+                            return progress -> isJoined ? change.apply(now) : now;
                         },
-                        saved -> {
-                            room.front().say("Version saved.");
-                            room.draftsChanged();
-                            room.changed(into);
-                            read(Optional.of(plate.id()));
+                        plate -> step(s, name, plate)));
+    }
+
+    /** Takes a part of a stroke. */
+    void stroke(String name, UnaryOperator<Plate> change) {
+        sitting()
+                .ifPresent(s -> inOrder.then(
+                        () -> {
+                            Plate now = s.now();
+                            boolean isJoined = s.isJoined();
+                            return progress -> isJoined ? change.apply(now) : now;
+                        },
+                        plate -> {
+                            s.steps().stroke(name, plate);
+                            stepped(s);
                         }));
     }
 
-    private Optional<Clash> clash() {
-        return now.filter(p -> clash < p.clashes().size()).map(p -> p.clashes().get(clash));
+    /** Ends a stroke, with its last part. */
+    void endStroke() {
+        sitting().ifPresent(s -> inOrder.then(() -> s.steps().endStroke()));
     }
 
-    private String where() {
-        return clash().map(c -> ClashWords.place(now.orElseThrow(), c)).orElse("");
+    private void step(Sitting s, String name, Plate plate) {
+        s.steps().take(name, plate);
+        stepped(s);
     }
 
-    private List<JoinState.Answer> answers() {
-        List<JoinState.Answer> out = new ArrayList<>();
-        clash().ifPresent(c -> {
-            Plate plate = now.orElseThrow();
-            int unnamed = 0;
-            for (Clash.Side side : c.sides()) {
-                String who = side.by().orElse(unnamed++ == 0 ? "one side" : "the other side");
-                option(out, plate, c, who, side.value());
-            }
-            if (c.what() == Clash.What.ROWS) {
-                option(out, plate, c, "both", Settling.bothRuns(c));
-                option(out, plate, c, "neither", Value.NOTHING);
-            } else {
-                out.add(new JoinState.Answer("as it stands", words(plate, c, c.base()), Settling.keep(plate, c)));
+    private void stepped(Sitting s) {
+        library.ifPresent(l -> keeping.keep(l, newest, s));
+        refresh();
+    }
+
+    /** Takes the last step back; the first step of all is the join itself. */
+    void undo() {
+        sitting()
+                .ifPresent(s -> inOrder.then(() -> {
+                    s.steps().undoName().ifPresent(name -> room.front().say("Taken back: " + name));
+                    s.steps().undo();
+                    stepped(s);
+                }));
+    }
+
+    /** Does the step again that was taken back last. */
+    void redo() {
+        sitting()
+                .ifPresent(s -> inOrder.then(() -> {
+                    s.steps().redoName().ifPresent(name -> room.front().say("Done again: " + name));
+                    s.steps().redo();
+                    stepped(s);
+                }));
+    }
+
+    /** Saves what is decided as one version. */
+    void save() {
+        inOrder.then(saving::save);
+    }
+
+    /** Makes sure that everything decided is on disk; waits for it. */
+    void makeSafe() {
+        library.ifPresent(l -> keeping.makeSafe(l, newest, sittings));
+    }
+
+    // ---- what it knows
+
+    Optional<Library> library() {
+        return library;
+    }
+
+    Optional<Arrivals> arrivals() {
+        return arrivals;
+    }
+
+    Optional<String> newest() {
+        return newest;
+    }
+
+    List<Sitting> sittings() {
+        return sittings;
+    }
+
+    /** The plate that is worked on. */
+    Optional<Sitting> sitting() {
+        return chosen >= 0 && chosen < sittings.size() ? Optional.of(sittings.get(chosen)) : Optional.empty();
+    }
+
+    Optional<Board> board() {
+        return board;
+    }
+
+    /** Shows everything anew. */
+    void refresh() {
+        Optional<Sitting> now = sitting();
+        if (now.isEmpty()) {
+            board = Optional.empty();
+            view.show(state());
+            return;
+        }
+        Sitting s = now.get();
+        Boards.Standing standing = s.standing();
+        int selected = s.selected();
+        Optional<Boards.Known> known = board.map(b -> new Boards.Known(b.drawing(), b.faults()));
+        looking.ask(progress -> Boards.of(standing, selected, known), made -> {
+            if (sitting().filter(s::equals).isPresent()) {
+                board = Optional.of(made);
+                painting.boarded(s);
+                view.show(state());
+                if (isToReveal) {
+                    revealNow();
+                }
             }
         });
-        return out;
     }
 
-    /** An answer that does not fit any more (the chart was changed meanwhile) is not offered. */
-    private static void option(List<JoinState.Answer> out, Plate plate, Clash clash, String who, Value value) {
-        try {
-            out.add(new JoinState.Answer(who, words(plate, clash, value), Settling.choose(plate, clash, value)));
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-            System.getLogger(JoinPresenter.class.getName()).log(System.Logger.Level.DEBUG, "answer left out", e);
-        }
-    }
-
-    /** Cells in colour names, as they come: {@code 4 chalk, 2 empty}; a colour by what it is; other values as they are. */
-    private static String words(Plate plate, Clash clash, Value value) {
-        if (clash.what() == Clash.What.ROW && value.equals(Value.NOTHING)) {
-            return "the row taken out";
-        }
-        if (clash.what() == Clash.What.COLOUR && value instanceof Value.Entries entry) {
-            return String.join(
-                    ", ",
-                    entry.entries().values().stream().map(ClashWords::value).toList());
-        }
-        boolean cells = clash.what() == Clash.What.CABLES || clash.what() == Clash.What.ROW;
-        return cells && value instanceof Value.Text text ? runs(plate, text.string()) : ClashWords.value(value);
-    }
-
-    private static String runs(Plate plate, String cables) {
-        List<String> runs = new ArrayList<>();
-        int start = 0;
-        for (int k = 1; k <= cables.length(); k++) {
-            if (k == cables.length() || cables.charAt(k) != cables.charAt(start)) {
-                char key = cables.charAt(start);
-                runs.add((k - start) + " "
-                        + plate.palette().get(key).map(Colour::name).orElse("empty"));
-                start = k;
-            }
-        }
-        return String.join(", ", runs);
-    }
-
-    private void refresh() {
-        List<JoinState.Waiting> waiting = plates.stream()
-                .map(p -> now.filter(n -> n.id().equals(p.id())).orElse(p))
-                .map(p -> new JoinState.Waiting(p.id(), p.title(), p.clashes().size()))
-                .toList();
-        int chosen = -1;
-        for (int i = 0; i < plates.size(); i++) {
-            chosen = now.isPresent() && plates.get(i).id().equals(now.get().id()) ? i : chosen;
-        }
-        view.show(new JoinState(
-                waiting, chosen, now, where(), counter(), answers(), settled, findings(), !before.isEmpty()));
-    }
-
-    private String counter() {
-        if (now.isEmpty()) {
-            return "Nothing waits for a decision.";
-        }
-        int open = now.get().clashes().size();
-        return open == 0 ? "All settled. Save the version." : "Clash " + (clash + 1) + " of " + open + " open";
-    }
-
-    private List<String> findings() {
-        return now.map(plate -> Check.of(plate, CheckSettings.DEFAULT).stream()
-                        .filter(f -> f.severity() == Severity.ERROR && !f.rule().contains("clash"))
-                        .map(f -> f.row().map(r -> "Row " + r + ": ").orElse("") + f.text())
-                        .toList())
-                .orElse(List.of());
+    private JoinState state() {
+        List<Library> open = room.open();
+        return new JoinState(
+                open.stream().map(Library::name).toList(),
+                library.map(open::indexOf).orElse(-1),
+                sittings.stream()
+                        .map(s -> new JoinState.Waiting(
+                                s.of().id(),
+                                s.now().title(),
+                                s.open(),
+                                s.of().clashes().size(),
+                                s.of().origin()))
+                        .toList(),
+                chosen,
+                board,
+                painting.state(),
+                library.isEmpty() ? "Open a library first." : NOTHING);
     }
 }

@@ -8,13 +8,17 @@ import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
 import platekeep.client.ui.Sign;
 
-/** Deciding open clashes as a screen of the window. */
+/** Deciding what two people changed in two ways, as a screen of the window. */
 public final class JoinScreen implements Screen {
     private final JoinPanel panel = new JoinPanel();
     private final JoinPresenter presenter;
 
-    public JoinScreen(Workroom room, Drafts drafts) {
-        presenter = new JoinPresenter(room, drafts, panel);
+    /**
+     * @param drafts of plates of the libraries
+     * @param joins where decisions about plates are kept that came and are not brought in yet
+     */
+    public JoinScreen(Workroom room, Drafts drafts, Drafts joins) {
+        presenter = new JoinPresenter(room, drafts, joins, panel);
         panel.presenter(presenter);
     }
 
@@ -49,5 +53,10 @@ public final class JoinScreen implements Screen {
     public void entered() {
         presenter.entered();
         panel.toAnswers();
+    }
+
+    @Override
+    public void closing() {
+        presenter.makeSafe();
     }
 }

@@ -2,56 +2,66 @@ package platekeep.client.join;
 
 import java.util.List;
 import java.util.Optional;
-import platekeep.model.plate.Plate;
+import platekeep.model.draw.Spot;
 
 /**
  * What the Join screen shows.
  *
- * @param waiting the plates with open clashes, in order of title
+ * @param libraries the names of the open libraries
+ * @param library the index of the one that is shown; -1 when none is
+ * @param plates the plates with something to decide or to look at, those that came first
  * @param chosen the index of the one that is worked on; -1 for none
- * @param plate that plate as decided so far
- * @param where what the clash in question is about, in words
- * @param counter how many clashes are open yet, in words
- * @param answers the answers to choose from
- * @param settled what was decided so far, newest last
- * @param findings what the check says of the plate as decided so far
- * @param canUndo whether there is a decision to take back
+ * @param board that plate; empty for none
+ * @param painting what is painted with, and where the keys paint
+ * @param nothing what is said where there is no plate
  */
 record JoinState(
-        List<Waiting> waiting,
+        List<String> libraries,
+        int library,
+        List<Waiting> plates,
         int chosen,
-        Optional<Plate> plate,
-        String where,
-        String counter,
-        List<Answer> answers,
-        List<String> settled,
-        List<String> findings,
-        boolean canUndo) {
+        Optional<Board> board,
+        JoinPainting.State painting,
+        String nothing) {
 
-    static final JoinState NOTHING =
-            new JoinState(List.of(), -1, Optional.empty(), "", "", List.of(), List.of(), List.of(), false);
+    static final JoinState NOTHING = new JoinState(
+            List.of(), -1, List.of(), -1, Optional.empty(), new JoinPainting.State('.', new Spot(0, 0)), "");
 
-    /** A plate that waits, with how many clashes. */
-    record Waiting(String plateId, String title, int clashes) {
+    /**
+     * A plate in the list.
+     *
+     * @param open how many clashes are open yet
+     * @param total of how many
+     * @param origin whether it came from the partner or stands in the library
+     */
+    record Waiting(String plateId, String title, int open, int total, Case.Origin origin) {
         @Override
         public String toString() {
-            return title + "  (" + clashes + ")";
+            return title
+                    + (total == 0 ? " · nothing to decide" : open == 0 ? " · all decided" : " · " + open + " open");
         }
     }
 
-    /**
-     * An answer to the clash in question.
-     *
-     * @param who whose it is: before, a name, both
-     * @param words the value in words
-     * @param result the plate if this is chosen
-     */
-    record Answer(String who, String words, Plate result) {}
-
     JoinState {
-        waiting = List.copyOf(waiting);
-        answers = List.copyOf(answers);
-        settled = List.copyOf(settled);
-        findings = List.copyOf(findings);
+        libraries = List.copyOf(libraries);
+        plates = List.copyOf(plates);
+    }
+
+    /** Whether what came from the partner waits to be saved. */
+    boolean isArriving() {
+        return chosen >= 0 && plates.get(chosen).origin() == Case.Origin.ARRIVED;
+    }
+
+    /** Clashes that are open in all plates that would be saved together with the one that is worked on. */
+    int openInVersion() {
+        if (chosen < 0) {
+            return 0;
+        }
+        return isArriving()
+                ? plates.stream()
+                        .filter(p -> p.origin() == Case.Origin.ARRIVED)
+                        .mapToInt(Waiting::open)
+                        .sum()
+                : plates.get(chosen).open();
     }
 }

@@ -14,6 +14,8 @@ import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
 import platekeep.client.room.Workroom;
 import platekeep.model.compare.Comparison;
+import platekeep.model.join.Hands;
+import platekeep.model.join.Join;
 import platekeep.model.plate.Plate;
 
 /** Looks at the shared copy, brings in and sends; all in the background, told in plain words. */
@@ -107,12 +109,41 @@ final class PartnerPresenter implements RoomListener {
                 }));
     }
 
+    /**
+     * Brings in. Where both changed something in two ways, that is decided first, on the Join screen, and what came is
+     * brought in together with the decisions.
+     */
     void bringIn() {
         if (library.isEmpty() || arrivals.isEmpty()) {
             return;
         }
         Library into = library.get();
         Arrivals seen = arrivals.get();
+        room.front().busy("joining plates");
+        room.work(
+                progress -> seen.plates().stream().anyMatch(PartnerPresenter::clashes),
+                clashes -> {
+                    room.front().busy("");
+                    if (clashes) {
+                        room.go(new Place.Join(into, Optional.empty()));
+                    } else {
+                        bringIn(into, seen);
+                    }
+                },
+                () -> room.front().busy(""));
+    }
+
+    private static boolean clashes(Arrivals.Arrival arrival) {
+        return arrival.isToJoin()
+                && Join.plate(
+                                arrival.base(),
+                                arrival.mine().orElseThrow(),
+                                arrival.theirs().orElseThrow(),
+                                Hands.UNKNOWN)
+                        .hasClashes();
+    }
+
+    private void bringIn(Library into, Arrivals seen) {
         room.withHand(into, () -> {
             room.front().busy("bringing in");
             room.work(
@@ -122,10 +153,6 @@ final class PartnerPresenter implements RoomListener {
                         room.front().say(told(done));
                         room.changed(into);
                         look();
-                        if (!done.clashing().isEmpty()) {
-                            room.go(new Place.Join(
-                                    into, Optional.of(done.clashing().get(0))));
-                        }
                     },
                     () -> room.front().busy(""));
         });

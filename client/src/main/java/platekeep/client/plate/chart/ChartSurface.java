@@ -38,7 +38,8 @@ public final class ChartSurface extends JComponent {
     private PlatePainter.View way = PlatePainter.View.CHART;
     private transient Spot cursor = new Spot(0, 0);
     private transient Optional<Spot> pointedOut = Optional.empty();
-    private transient Overlay overlay = Overlay.NONE;
+private transient Overlay overlay = Overlay.NONE;
+    private transient Marking marking = (g, shown, at) -> {};
 
     public ChartSurface(ChartEars ears) {
         setName("chart");
@@ -122,6 +123,21 @@ public final class ChartSurface extends JComponent {
 
     public PlatePainter.View way() {
         return way;
+    }
+
+    /** Puts marks on the chart, in the place of those that were there. */
+    public void marks(Marking newMarking) {
+        marking = newMarking;
+        repaint();
+    }
+
+    /** Brings a stretch of the chart into sight. */
+    public void reveal(Spot from, Spot to) {
+        if (drawing != null && drawing.has(from) && drawing.has(to)) {
+            Rectangle place = place(from).union(place(to));
+            place.grow(60 + Rulers.BESIDE, 60 + Rulers.ABOVE);
+            scrollRectToVisible(place);
+        }
     }
 
     /** Moves the drawing cursor, and the view along where it would leave it. */
@@ -293,6 +309,7 @@ public final class ChartSurface extends JComponent {
             if (way == PlatePainter.View.CHART) {
                 paintLabels(g);
             }
+            marking.paint(g, drawing, scale);
             overlay.paint(g, drawing, scale);
             paintCursor(g);
             if (way == PlatePainter.View.CHART) {

@@ -1,0 +1,156 @@
+package platekeep.client.join;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.draw.Drawing;
+import platekeep.model.join.Settled;
+import platekeep.model.join.back.Reversal;
+import platekeep.model.plate.Clash;
+import platekeep.model.plate.Plate;
+
+/** Works a board out. Takes as long as drawing and checking the plate a few times; for a background thread. */
+final class Boards {
+    private static final int ROWS_AROUND = 2;
+    private static final int POSITIONS_AROUND = 6;
+    private static final int MOST_ROWS = 14;
+    private static final int MOST_POSITIONS = 40;
+
+    private Boards() {}
+
+    /**
+     * A plate as it stands.
+     *
+     * @param now as decided so far
+     * @param isJoined whether the join stands
+     */
+    record Standing(
+            Case of, Plate now, boolean isJoined, boolean changed, Optional<String> undo, Optional<String> redo) {}
+
+    /** What was worked out of a plate before, to be used again while the plate is the same. */
+    record Known(Drawing drawing, List<Faults.Fault> faults) {}
+
+    static Board of(Standing standing, int selected, Optional<Known> known) {
+        Case of = standing.of();
+        Plate now = standing.now();
+        Known is = known.filter(k -> k.drawing().plate() == now)
+                .orElseGet(() -> new Known(Drawing.of(now), Faults.of(now, of.knownFaults())));
+        List<Board.Matter> matters = standing.isJoined() ? matters(of, now) : List.of();
+        List<Choice> choices = standing.isJoined() ? choices(of, now, selected) : List.of();
+        int open = (int)
+                of.clashes().stream().filter(c -> ClashAnswers.isOpen(c, now)).count();
+        return new Board(
+                is.drawing(),
+                matters,
+                matters.isEmpty() ? -1 : Math.min(selected, matters.size() - 1),
+                answers(of, now, selected, choices),
+                open,
+                of.clashes().size(),
+                is.faults(),
+                standing.undo(),
+                standing.redo(),
+                standing.isJoined(),
+                standing.changed());
+    }
+
+    /** The answers to a matter; empty when there is no such matter. */
+    static List<Choice> choices(Case of, Plate now, int matter) {
+        int clashes = of.clashes().size();
+        if (matter < 0 || matter >= clashes + of.reversals().size()) {
+            return List.of();
+        }
+        return matter < clashes
+                ? ClashAnswers.of(of, of.clashes().get(matter), now)
+                : SettledAnswers.of(of, of.reversals().get(matter - clashes), now);
+    }
+
+    /** Where a matter lies in a plate. */
+    static Optional<Area> area(Case of, Plate plate, int matter) {
+        int clashes = of.clashes().size();
+        return matter < clashes
+                ? Areas.of(plate, of.joined(), of.clashes().get(matter))
+                : Areas.of(plate, of.reversals().get(matter - clashes));
+    }
+
+    private static List<Board.Matter> matters(Case of, Plate now) {
+        List<Board.Matter> out = new ArrayList<>();
+        for (Clash clash : of.clashes()) {
+            boolean isOpen = ClashAnswers.isOpen(clash, now);
+            String standing = isOpen ? "open" : decided(ClashAnswers.of(of, clash, now));
+            out.add(new Board.Matter(
+                    "To decide",
+                    ValueWords.place(isOpen ? now : of.joined(), clash),
+                    standing,
+                    isOpen ? Board.State.OPEN : Board.State.DECIDED,
+                    Areas.of(now, of.joined(), clash)));
+        }
+        of.reversals().forEach(reversal -> out.add(settled(of, reversal, now)));
+        return out;
+    }
+
+    private static String decided(List<Choice> choices) {
+        return choices.stream()
+                .filter(Choice::stands)
+                .map(Choice::who)
+                .findFirst()
+                .orElse("decided");
+    }
+
+    private static Board.Matter settled(Case of, Reversal reversal, Plate now) {
+        Settled.By by = reversal.settled().by();
+        String group =
+                switch (by) {
+                    case MINE -> "Taken over from you";
+                    case THEIRS -> "Taken over from " + of.theirs().name().orElse("the partner");
+                    case BOTH -> "Done by both of you";
+                };
+        Board.State state =
+                switch (reversal.standing(now)) {
+                    case IN -> Board.State.IN;
+                    case OUT -> Board.State.OUT;
+                    case PARTLY -> Board.State.PARTLY;
+                };
+        String standing =
+                switch (state) {
+                    case OUT -> "taken back";
+                    case PARTLY -> "in part";
+                    default -> "";
+                };
+        return new Board.Matter(group, reversal.settled().words(), standing, state, Areas.of(now, reversal));
+    }
+
+    private static List<Board.Answer> answers(Case of, Plate now, int matter, List<Choice> choices) {
+        return choices.stream()
+                .map(choice -> new Board.Answer(
+                        choice.who(),
+                        choice.detail(),
+                        choice.words(),
+                        choice.stands(),
+                        area(of, choice.result(), matter).map(area -> spotted(choice.result(), area))))
+                .toList();
+    }
+
+    private static Board.Spotted spotted(Plate plate, Area area) {
+        Area window = area.around(ROWS_AROUND, POSITIONS_AROUND, plate.rows().size(), plate.positions());
+        return new Board.Spotted(Drawing.of(plate), held(window, area), area);
+    }
+
+    /** A large area is shown from its middle, as far as it can be seen enlarged. */
+    private static Area held(Area window, Area area) {
+        int top = window.top();
+        int bottom = window.bottom();
+        if (window.rows() > MOST_ROWS) {
+            int middle = (area.top() + area.bottom()) / 2;
+            top = Math.max(window.top(), middle - MOST_ROWS / 2);
+            bottom = Math.min(window.bottom(), top + MOST_ROWS - 1);
+        }
+        int from = window.from();
+        int to = window.to();
+        if (window.positions() > MOST_POSITIONS) {
+            int middle = (area.from() + area.to()) / 2;
+            from = Math.max(window.from(), middle - MOST_POSITIONS / 2);
+            to = Math.min(window.to(), from + MOST_POSITIONS - 1);
+        }
+        return new Area(top, bottom, from, to);
+    }
+}

@@ -1,0 +1,97 @@
+package platekeep.client.join;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.DefaultListModel;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListCellRenderer;
+import javax.swing.ListSelectionModel;
+import platekeep.client.ui.Look;
+import platekeep.client.ui.Sign;
+import platekeep.client.ui.Texts;
+import platekeep.client.ui.Widgets;
+import platekeep.model.stitch.Finding;
+import platekeep.model.stitch.Severity;
+
+/** What the check says of the joined plate, a line each; a line that is clicked shows its place. */
+final class FaultList extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final DefaultListModel<Faults.Fault> model = new DefaultListModel<>();
+    private final JList<Faults.Fault> list = new JList<>(model);
+    private final JLabel heading = Widgets.heading("What the check says");
+    private transient List<Faults.Fault> shown = List.of();
+
+    FaultList(Consumer<Finding> pointOut) {
+        super(new BorderLayout(0, 4));
+        setOpaque(false);
+        list.setName("join-findings");
+        list.getAccessibleContext().setAccessibleName("What the check says");
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setFixedCellHeight(24);
+        list.setCellRenderer(new Cell());
+        list.setOpaque(false);
+        Widgets.onOwnKey(list, "ENTER", () -> chosen().ifPresent(f -> pointOut.accept(f.finding())));
+        list.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                chosen().ifPresent(f -> pointOut.accept(f.finding()));
+            }
+        });
+        add(heading, BorderLayout.NORTH);
+        add(Widgets.scroll("join-findings-scroll", list), BorderLayout.CENTER);
+    }
+
+    private Optional<Faults.Fault> chosen() {
+        return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    void show(List<Faults.Fault> faults) {
+        long fresh = faults.stream().filter(Faults.Fault::isNew).count();
+        heading.setText(
+                faults.isEmpty()
+                        ? "The check finds nothing to mend"
+                        : "What the check says: " + faults.size()
+                                + (fresh == 0 ? ", none of it new" : ", " + fresh + " by joining"));
+        if (!faults.equals(shown)) {
+            shown = faults;
+            model.clear();
+            model.addAll(faults);
+        }
+    }
+
+    /** How grave it is, whether it is new, where, and the sentence as far as it fits; the rest is in the tool tip. */
+    private static final class Cell extends JLabel implements ListCellRenderer<Faults.Fault> {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<? extends Faults.Fault> from,
+                Faults.Fault value,
+                int index,
+                boolean isSelected,
+                boolean hasFocus) {
+            Finding finding = value.finding();
+            boolean isError = finding.severity() == Severity.ERROR;
+            setOpaque(isSelected);
+            setBackground(Look.chosen());
+            setForeground(value.isNew() ? Look.ink() : Look.faintInk());
+            setFont(from.getFont().deriveFont(from.getFont().getSize2D() - 1f));
+            setBorder(Widgets.air(0, 4, 0, 4));
+            setIcon(Sign.TROUBLE.icon(14, isError ? Look.trouble() : Look.warning()));
+            String where = finding.row().map(row -> "Row " + row).orElse("")
+                    + finding.pleat().map(pleat -> ", pleat " + pleat).orElse("");
+            String text = (value.isNew() ? "New: " : "") + (where.isEmpty() ? "" : where + ": ") + finding.text();
+            setToolTipText(text);
+            setText(Texts.cut(text, getFontMetrics(getFont()), Math.max(60, from.getWidth() - 34)));
+            return this;
+        }
+    }
+}

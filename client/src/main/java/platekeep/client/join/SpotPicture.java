@@ -1,0 +1,83 @@
+package platekeep.client.join;
+
+import java.awt.BasicStroke;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.Optional;
+import javax.swing.JComponent;
+import platekeep.client.ui.Look;
+import platekeep.client.ui.PlatePainter;
+import platekeep.model.draw.ChartScale;
+
+/** A spot of a chart, enlarged, with what it is about outlined. */
+final class SpotPicture extends JComponent {
+    private static final long serialVersionUID = 1L;
+
+    private static final int LARGEST = 20;
+    private static final int SMALLEST = 5;
+    private static final int MOST_HEIGHT = 150;
+
+    private final transient PlatePainter painter = new PlatePainter();
+    private transient Optional<Board.Spotted> spot = Optional.empty();
+
+    SpotPicture(String name) {
+        setName(name);
+    }
+
+    void show(Optional<Board.Spotted> newSpot) {
+        spot = newSpot;
+        setVisible(spot.isPresent());
+        revalidate();
+        repaint();
+    }
+
+    private static ChartScale scale(Board.Spotted s, int width) {
+        int across = (width - 2) / (s.window().positions() + 1);
+        int down = (int) (MOST_HEIGHT / (s.window().rows() * ChartScale.ROW_TO_PLEAT));
+        return ChartScale.whole(Math.max(SMALLEST, Math.min(LARGEST, Math.min(across, down))));
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int width = getWidth() > 0 ? getWidth() : 260;
+        return spot.map(s -> {
+                    ChartScale scale = scale(s, width);
+                    return new Dimension(
+                            width, (int) Math.ceil(scale.top(s.window().rows())) + 2);
+                })
+                .orElse(new Dimension(width, 0));
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean isWider = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (isWider) {
+            revalidate();
+        }
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        if (spot.isEmpty()) {
+            return;
+        }
+        Board.Spotted s = spot.get();
+        ChartScale scale = scale(s, getWidth());
+        Area window = s.window();
+        int width = (int) Math.min(getWidth(), Math.ceil(scale.left(window.positions() + 1.0)));
+        int height = (int) Math.ceil(scale.top(window.rows()));
+        int x = (getWidth() - width) / 2;
+        Graphics2D g = (Graphics2D) graphics.create(x, 0, width, height + 1);
+        g.setColor(Look.paper());
+        g.fillRect(0, 0, width, height);
+        g.translate(-scale.left(window.from()), -scale.top(window.top()));
+        painter.paint(g, s.drawing(), scale, PlatePainter.View.CHART);
+        PlatePainter.smooth(g);
+        Marks.outline(g, scale, s.area(), Look.accent(), new BasicStroke(2f));
+        g.dispose();
+        graphics.setColor(Look.edge());
+        graphics.drawRect(x, 0, width - 1, height);
+    }
+}

@@ -1,0 +1,416 @@
+package platekeep.client.join;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import platekeep.client.library.LibraryException;
+import platekeep.client.library.PlateVersion;
+import platekeep.client.library.Version;
+import platekeep.client.room.Place;
+import platekeep.client.task.Progress;
+import platekeep.model.draw.Spot;
+import platekeep.model.plate.Clash;
+import platekeep.model.plate.Colour;
+import platekeep.model.plate.Draft;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Pleats;
+import platekeep.model.plate.Row;
+
+/** The promises of the Join screen, kept over two real libraries. */
+class JoinPresenterTest {
+    private static final Plate KITE = new Draft("0b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10", "Kite")
+            .palette(Palette.EMPTY
+                    .with('b', new Colour("brick", "#A63C2B", 4))
+                    .with('c', new Colour("chalk", "#F4F1E8", 4))
+                    .with('y', new Colour("lamp yellow", "#E9B83C", 4)))
+            .pleats(Optional.of(new Pleats(1, 13)))
+            .rows(List.of(
+                    Row.of("r5r5", "...bbbbbb..."),
+                    Row.of("r4r4", "..bbbbbbbb.."),
+                    Row.of("r3r3", "..bbbbbbbb.."),
+                    Row.of("r2r2", "..bbbbbbbb.."),
+                    Row.of("r1r1", "..bbbbbbbb..")))
+            .build();
+    private static final Plate SNAIL = KITE.edit()
+            .id("1b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10")
+            .title("Snail")
+            .build();
+
+    private final RecordingJoinView view = new RecordingJoinView();
+    private TwoDesks desks;
+    private JoinPresenter join;
+
+    @TempDir
+    private Path root;
+
+    @BeforeEach
+    void twoDesks() throws LibraryException {
+        desks = new TwoDesks(root, KITE, SNAIL);
+    }
+
+    @AfterEach
+    void close() {
+        desks.close();
+    }
+
+    private static Plate with(Plate plate, String id, String cells) {
+        return plate.edit()
+                .rows(plate.rows().stream()
+                        .map(row -> row.id().orElseThrow().text().equals(id) ? row.withCells(cells) : row)
+                        .toList())
+                .build();
+    }
+
+    private static final Plate MINE = with(with(KITE, "r3r3", "..bbyyyybb.."), "r1r1", "..cbbbbbbb..")
+            .edit()
+            .title("Kite at night")
+            .build();
+    private static final Plate THEIRS = with(with(KITE, "r3r3", "..bbccccbb.."), "r5r5", "...bbccbb...")
+            .edit()
+            .title("Kite by day")
+            .themes(List.of("wind"))
+            .build();
+
+    /** Row 3 and the title clash; row 1, row 5 and the theme do not. */
+    private void kiteClashes() throws LibraryException {
+        desks.bothChange(List.of(MINE), List.of(THEIRS));
+        sit();
+    }
+
+    private void sit() {
+        join = desks.sit(view);
+        join.entered();
+        join.show(TwoDesks.of(join), Optional.empty());
+    }
+
+    private String cells(String id) {
+        return view.board().drawing().plate().rows().stream()
+                .filter(row -> row.id().orElseThrow().text().equals(id))
+                .map(Row::cells)
+                .findFirst()
+                .orElse("gone");
+    }
+
+    private void take(String who) {
+        List<String> all =
+                view.board().answers().stream().map(Board.Answer::who).toList();
+        assertThat(all).contains(who);
+        join.answer(all.indexOf(who));
+    }
+
+    private int matter(String words) {
+        List<String> all =
+                view.board().matters().stream().map(Board.Matter::words).toList();
+        return all.indexOf(
+                all.stream().filter(w -> w.contains(words)).findFirst().orElseThrow());
+    }
+
+    private Board.State state(String words) {
+        return view.board().matters().get(matter(words)).state();
+    }
+
+    private List<String> standing() {
+        return view.board().answers().stream()
+                .filter(Board.Answer::stands)
+                .map(Board.Answer::who)
+                .toList();
+    }
+
+    @Test
+    void whatCameIsJoinedOnTheScreenAndNothingIsSaved() throws LibraryException {
+        String before = desks.wenna.newest().orElseThrow().id();
+        kiteClashes();
+        assertThat(view.board().counter()).isEqualTo("2 of 2 open");
+        assertThat(cells("r3r3")).as("what was before stands").isEqualTo("..bbbbbbbb..");
+        assertThat(cells("r1r1")).isEqualTo("..cbbbbbbb..");
+        assertThat(cells("r5r5")).isEqualTo("...bbccbb...");
+        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        assertThat(desks.wenna.newest().orElseThrow().parents()).containsExactly(before);
+    }
+
+    @Test
+    void eachClashShowsBeforeHersAndThePartnersWithNameDayAndSpot() throws LibraryException {
+        kiteClashes();
+        assertThat(view.board().matter().orElseThrow().words()).contains("row 3");
+        assertThat(view.board().answers())
+                .extracting(Board.Answer::who)
+                .containsExactly("Before", "Yours", "Isolde Marsh");
+        assertThat(view.board().answers())
+                .extracting(Board.Answer::detail)
+                .containsExactly("as you both had it", "Wenna Tarrow, 2 March 2026", "2 March 2026");
+        assertThat(view.board().answers())
+                .extracting(Board.Answer::words)
+                .containsExactly("4 brick", "4 lamp yellow", "4 chalk");
+        assertThat(view.board().answers()).allSatisfy(answer -> {
+            Board.Spotted spot = answer.spot().orElseThrow();
+            assertThat(spot.area()).isEqualTo(new Area(2, 2, 4, 7));
+            assertThat(spot.window().rows()).isGreaterThan(spot.area().rows());
+        });
+        assertThat(view.board().answers().get(2).spot().orElseThrow().drawing().rgb(2, 5))
+                .isEqualTo(0xF4F1E8);
+        assertThat(view.revealed).contains(new Area(2, 2, 4, 7));
+    }
+
+    @Test
+    void theDecisionsAndTheJoinAreOneVersionWithBothParentsAndBothHaveTheSameBytes() throws Exception {
+        kiteClashes();
+        Version mine = desks.wenna.newest().orElseThrow();
+        Version theirs = desks.isolde.newest().orElseThrow();
+        take("Isolde Marsh");
+        join.nextOpen(1);
+        take("Yours");
+        assertThat(view.board().counter()).isEqualTo("All 2 decided");
+        join.save();
+        Version saved = TwoDesks.of(join).newest().orElseThrow();
+        assertThat(saved.parents()).containsExactly(mine.id(), theirs.id());
+        assertThat(view.questions).isEmpty();
+        Plate now = TwoDesks.of(join).plate(KITE.id()).orElseThrow().plate().orElseThrow();
+        assertThat(now.hasClashes()).isFalse();
+        assertThat(now.title()).isEqualTo("Kite at night");
+        assertThat(now.themes()).containsExactly("wind");
+        assertThat(now.rows()).extracting(Row::cells).contains("..bbccccbb..", "..cbbbbbbb..", "...bbccbb...");
+        assertThat(desks.front.places).last().isInstanceOf(Place.Partner.class);
+        TwoDesks.of(join).send(Progress.NONE);
+        desks.isolde.bringIn(desks.isolde.look(Progress.NONE), List.of(), Progress.NONE);
+        assertThat(desks.isolde.newest().orElseThrow().id()).isEqualTo(saved.id());
+        assertThat(Files.readAllBytes(root.resolve("isolde/plates/k/kite.json")))
+                .isEqualTo(Files.readAllBytes(root.resolve("wenna/plates/k/kite.json")));
+    }
+
+    @Test
+    void whatWasSettledByItselfIsListedAndTakenBackOneByOne() throws LibraryException {
+        kiteClashes();
+        assertThat(state("row 1:")).isEqualTo(Board.State.IN);
+        assertThat(state("row 5:")).isEqualTo(Board.State.IN);
+        assertThat(state("theme wind")).isEqualTo(Board.State.IN);
+        join.select(matter("row 5:"));
+        assertThat(view.revealed).contains(new Area(0, 0, 5, 6));
+        assertThat(standing()).containsExactly("Isolde Marsh");
+        take("Before");
+        assertThat(cells("r5r5")).isEqualTo("...bbbbbb...");
+        assertThat(cells("r1r1")).as("the other change stays").isEqualTo("..cbbbbbbb..");
+        assertThat(state("row 5:")).isEqualTo(Board.State.OUT);
+        assertThat(standing()).containsExactly("Before");
+        join.select(matter("row 1:"));
+        take("Before");
+        assertThat(cells("r1r1")).isEqualTo("..bbbbbbbb..");
+        join.select(matter("theme wind"));
+        take("Before");
+        assertThat(view.board().drawing().plate().themes()).isEmpty();
+        take("Isolde Marsh");
+        assertThat(view.board().drawing().plate().themes()).containsExactly("wind");
+        join.select(matter("row 5:"));
+        take("Isolde Marsh");
+        assertThat(cells("r5r5")).isEqualTo("...bbccbb...");
+    }
+
+    @Test
+    void goingBackReachesHerPlateBeforeTheJoinAndForthAgain() throws LibraryException {
+        kiteClashes();
+        take("Isolde Marsh");
+        join.undo();
+        assertThat(view.board().counter()).isEqualTo("2 of 2 open");
+        join.undo();
+        assertThat(view.board().drawing().plate()).isEqualTo(MINE);
+        assertThat(view.board().isJoined()).isFalse();
+        assertThat(view.board().undo()).isEmpty();
+        join.save();
+        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        join.redo();
+        join.redo();
+        assertThat(cells("r3r3")).isEqualTo("..bbccccbb..");
+        assertThat(view.board().counter()).isEqualTo("1 of 2 open");
+    }
+
+    @Test
+    void whatIsDecidedIsOnDiskAtOnceAndThereAfterARestart() throws LibraryException {
+        kiteClashes();
+        take("Isolde Marsh");
+        join = desks.sit(view);
+        join.entered();
+        assertThat(view.board().counter()).isEqualTo("1 of 2 open");
+        assertThat(cells("r3r3")).isEqualTo("..bbccccbb..");
+        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        join.undo();
+        join.undo();
+        assertThat(view.board().drawing().plate()).isEqualTo(MINE);
+    }
+
+    @Test
+    void laterKeepsTheClashAsDataAndAsksFirst() throws LibraryException {
+        kiteClashes();
+        take("Yours");
+        join.save();
+        assertThat(view.questions).hasSize(1);
+        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        view.consent = JoinView.Consent.YES;
+        join.save();
+        Plate now = desks.now(KITE);
+        assertThat(now.clashes()).extracting(Clash::what).containsExactly(Clash.What.FIELD);
+        assertThat(now.clashes().get(0).sides())
+                .extracting(side -> side.by().orElse(""))
+                .containsExactlyInAnyOrder("Wenna Tarrow", "Isolde Marsh");
+        assertThat(desks.wenna.newest().orElseThrow().isJoin()).isTrue();
+    }
+
+    @Test
+    void aClashLeftOpenIsDecidedLaterAsAVersionOfItsOwn() throws LibraryException {
+        kiteClashes();
+        view.consent = JoinView.Consent.YES;
+        join.save();
+        Version joined = desks.wenna.newest().orElseThrow();
+        assertThat(view.state.plates()).extracting(JoinState.Waiting::origin).containsExactly(Case.Origin.OPEN);
+        take("Isolde Marsh");
+        join.nextOpen(1);
+        take("Before");
+        view.reason = Optional.of("We agreed at the table");
+        join.save();
+        Version saved = desks.wenna.newest().orElseThrow();
+        assertThat(saved.parents()).containsExactly(joined.id());
+        assertThat(saved.reason()).isEqualTo("We agreed at the table");
+        assertThat(desks.now(KITE).hasClashes()).isFalse();
+        assertThat(desks.now(KITE).title()).isEqualTo("Kite");
+        assertThat(view.state.plates()).isEmpty();
+    }
+
+    @Test
+    void theAnswerIsPaintedInTheChartAndTakenAsPainted() throws LibraryException {
+        kiteClashes();
+        join.painting().choose('c');
+        join.painting().press(new Spot(2, 4));
+        join.painting().release();
+        join.painting().choose('y');
+        join.painting().press(new Spot(2, 5));
+        join.painting().drag(new Spot(2, 6));
+        join.painting().release();
+        assertThat(cells("r3r3")).isEqualTo("..bbcyybbb..");
+        assertThat(view.board().counter()).as("painting alone decides nothing").isEqualTo("2 of 2 open");
+        join.takePainted();
+        assertThat(view.board().counter()).isEqualTo("1 of 2 open");
+        assertThat(standing()).containsExactly("Painted");
+        join.undo();
+        join.undo();
+        join.undo();
+        assertThat(cells("r3r3")).isEqualTo("..bbbbbbbb..");
+    }
+
+    @Test
+    void aDecisionIsChangedOrMadeOpenAgain() throws LibraryException {
+        kiteClashes();
+        take("Isolde Marsh");
+        assertThat(standing()).containsExactly("Isolde Marsh");
+        take("Yours");
+        assertThat(standing()).containsExactly("Yours");
+        assertThat(cells("r3r3")).isEqualTo("..bbyyyybb..");
+        join.reopen();
+        assertThat(view.board().counter()).isEqualTo("2 of 2 open");
+    }
+
+    @Test
+    void allTheRestIsDecidedAtOnceForAllOrForOneKind() throws LibraryException {
+        kiteClashes();
+        assertThat(join.openKinds()).containsOnlyKeys(Clash.What.CABLES, Clash.What.FIELD);
+        join.bulk(new Bulk(Bulk.Whose.THEIRS, Optional.of(Clash.What.FIELD)));
+        assertThat(view.board().drawing().plate().title()).isEqualTo("Kite by day");
+        assertThat(view.board().counter()).isEqualTo("1 of 2 open");
+        join.bulk(new Bulk(Bulk.Whose.MINE, Optional.empty()));
+        assertThat(cells("r3r3")).isEqualTo("..bbyyyybb..");
+        assertThat(view.board().counter()).isEqualTo("All 2 decided");
+        join.undo();
+        join.undo();
+        join.bulk(new Bulk(Bulk.Whose.BEFORE, Optional.empty()));
+        assertThat(view.board().drawing().plate().title()).isEqualTo("Kite");
+        assertThat(cells("r3r3")).isEqualTo("..bbbbbbbb..");
+    }
+
+    @Test
+    void rowsPutInByBothAreKeptOfOneOfBothOrOfNeither() throws LibraryException {
+        Plate mine = put(KITE, "m1m1", "..bbyyyybb..");
+        Plate theirs = put(KITE, "t1t1", "..bbccccbb..");
+        desks.bothChange(List.of(mine), List.of(theirs));
+        sit();
+        assertThat(view.board().answers())
+                .extracting(Board.Answer::who)
+                .containsExactly("Yours", "Isolde Marsh", "Both", "Neither");
+        take("Neither");
+        assertThat(view.board().drawing().rows()).isEqualTo(5);
+        assertThat(standing()).containsExactly("Neither");
+        take("Both");
+        assertThat(view.board().drawing().rows()).isEqualTo(7);
+        assertThat(standing()).containsExactly("Both");
+        take("Yours");
+        assertThat(cells("m1m1")).isEqualTo("..bbyyyybb..");
+        assertThat(cells("t1t1")).isEqualTo("gone");
+        assertThat(standing()).containsExactly("Yours");
+        take("Isolde Marsh");
+        assertThat(cells("m1m1")).isEqualTo("gone");
+        assertThat(cells("t1t1")).isEqualTo("..bbccccbb..");
+    }
+
+    private static Plate put(Plate plate, String id, String cells) {
+        List<Row> rows = new ArrayList<>(plate.rows());
+        rows.add(2, Row.of(id, cells));
+        return plate.edit().rows(rows).build();
+    }
+
+    @Test
+    void severalPlatesAreGoneThroughAndSavedTogether() throws LibraryException {
+        desks.bothChange(
+                List.of(MINE, with(SNAIL, "r2r2", "..yyyyyyyy..")),
+                List.of(THEIRS, with(SNAIL, "r2r2", "..cccccccc..")));
+        sit();
+        assertThat(view.state.plates()).extracting(JoinState.Waiting::title).hasSize(2);
+        take("Yours");
+        join.nextOpen(1);
+        take("Yours");
+        join.nextOpen(1);
+        assertThat(view.state.chosen())
+                .as("the next open clash is in the next plate")
+                .isEqualTo(1);
+        take("Isolde Marsh");
+        join.save();
+        assertThat(desks.wenna.newest().orElseThrow().isJoin()).isTrue();
+        assertThat(desks.now(KITE).title()).isEqualTo("Kite at night");
+        assertThat(desks.now(SNAIL).rows()).extracting(Row::cells).contains("..cccccccc..");
+        List<PlateVersion> history = desks.wenna.history(SNAIL.id());
+        assertThat(history.get(0).version().id())
+                .isEqualTo(desks.wenna.newest().orElseThrow().id());
+    }
+
+    @Test
+    void aFaultThatNeitherSideHadIsToldAsNewAndPointedOut() throws LibraryException {
+        Plate mine = with(KITE, "r5r5", "............");
+        List<Row> rows = new ArrayList<>(KITE.rows());
+        rows.add(0, Row.of("t6t6", "....bbbb...."));
+        desks.bothChange(List.of(mine), List.of(KITE.edit().rows(rows).build()));
+        sit();
+        assertThat(view.board().total()).isZero();
+        Faults.Fault fresh = view.board().faults().get(0);
+        assertThat(fresh.isNew()).isTrue();
+        assertThat(fresh.finding().rule()).isEqualTo("blank-row");
+        join.pointOut(fresh.finding());
+        assertThat(view.pointedOut).isPresent();
+        join.select(matter("added"));
+        take("Before");
+        assertThat(view.board().faults()).noneMatch(Faults.Fault::isNew);
+    }
+
+    @Test
+    void closingTheWindowSettlesNothing() throws LibraryException {
+        kiteClashes();
+        take("Yours");
+        join.makeSafe();
+        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        assertThat(desks.now(KITE)).isEqualTo(MINE);
+        assertThat(desks.joins().all(desks.wenna.folder())).hasSize(1);
+    }
+}
