@@ -79,7 +79,7 @@ final class JoinPainting {
     }
 
     void drag(Spot spot) {
-        List<Spot> way = CableEdits.between(last.orElse(spot), spot);
+        List<Spot> way = CableEdits.line(last.orElse(spot), spot);
         last = Optional.of(spot);
         cursor = spot;
         lay(way, colour);

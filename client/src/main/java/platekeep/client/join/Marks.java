@@ -44,8 +44,7 @@ final class Marks implements Marking {
                 outline(own, scale, area, Look.trouble(), dashes);
             }
         }
-        looked.ifPresent(
-                area -> outline(own, scale, area, Look.accent(), new BasicStroke(2.4f)));
+        looked.ifPresent(area -> outline(own, scale, area, Look.accent(), new BasicStroke(2.4f)));
         own.dispose();
     }
 

@@ -38,7 +38,7 @@ public final class ChartSurface extends JComponent {
     private PlatePainter.View way = PlatePainter.View.CHART;
     private transient Spot cursor = new Spot(0, 0);
     private transient Optional<Spot> pointedOut = Optional.empty();
-private transient Overlay overlay = Overlay.NONE;
+    private transient Overlay overlay = Overlay.NONE;
     private transient Marking marking = (g, shown, at) -> {};
 
     public ChartSurface(ChartEars ears) {
