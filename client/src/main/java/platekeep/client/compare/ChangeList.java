@@ -18,6 +18,9 @@ import platekeep.model.compare.Difference;
 final class ChangeList extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int WIDTH = 316;
+    private static final int NARROW = 256;
+    /** Below this width of the screen the charts need the room more. */
+    private static final int ROOMY = 1150;
 
     private final JLabel counter = Widgets.label("compare-counter", " ");
     private final DefaultListModel<Difference> model = new DefaultListModel<>();
@@ -40,7 +43,6 @@ final class ChangeList extends JPanel {
         super(new BorderLayout());
         setName("compare-side");
         setBorder(Widgets.edge(0, 1, 0, 0));
-        setPreferredSize(new Dimension(WIDTH, 10));
         Widgets.styled(counter, "font: bold");
         counter.setMinimumSize(new Dimension(0, 0));
         steps.add(counter, "wmin 0");
@@ -59,6 +61,12 @@ final class ChangeList extends JPanel {
         add(steps, BorderLayout.NORTH);
         add(Widgets.scroll("compare-changes-scroll", list), BorderLayout.CENTER);
         add(new Key(), BorderLayout.SOUTH);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        boolean isNarrow = getParent() != null && getParent().getWidth() < ROOMY;
+        return new Dimension(isNarrow ? NARROW : WIDTH, 10);
     }
 
     void enter() {

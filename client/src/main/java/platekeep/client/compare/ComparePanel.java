@@ -2,6 +2,7 @@ package platekeep.client.compare;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -47,6 +48,20 @@ final class ComparePanel extends JPanel implements CompareView, PairedCharts.Ear
         middle.add(chartsPage(), "charts");
         add(middle, BorderLayout.CENTER);
         add(changes, BorderLayout.EAST);
+        keys();
+    }
+
+    /** Keys that do what the menu does on keyboards that lack the menu's keys. */
+    private void keys() {
+        for (String key : List.of("ctrl PLUS", "ctrl shift EQUALS", "ctrl ADD", "typed +")) {
+            Widgets.onKey(this, key, () -> charts.zoom(1));
+        }
+        for (String key : List.of("ctrl SUBTRACT", "typed -")) {
+            Widgets.onKey(this, key, () -> charts.zoom(-1));
+        }
+        Widgets.onKey(this, "typed 0", charts::fit);
+        Widgets.onKey(this, "F8", () -> presenter.next());
+        Widgets.onKey(this, "shift F8", () -> presenter.previous());
     }
 
     private JPanel head() {

@@ -1,6 +1,7 @@
 package platekeep.client.compare;
 
 import java.util.List;
+import java.util.Locale;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
@@ -63,6 +64,9 @@ public final class CompareScreen implements Screen {
         changes.add(Widgets.item("menu-pick-before", "Choose the left side…", "", () -> presenter.pick(Side.BEFORE)));
         changes.add(Widgets.item("menu-pick-after", "Choose the right side…", "", () -> presenter.pick(Side.AFTER)));
         changes.add(Widgets.item("menu-swap", "Exchange the two sides", "S", presenter::swap));
+        changes.addSeparator();
+        versions(changes, Side.BEFORE, "Left side", "COMMA", "PERIOD");
+        versions(changes, Side.AFTER, "Right side", "shift COMMA", "shift PERIOD");
         JMenu ways = menu("menu-ways", "Charts", 'H');
         for (Way way : Way.values()) {
             String key = String.valueOf(way.ordinal() + 1);
@@ -73,10 +77,10 @@ public final class CompareScreen implements Screen {
         ways.add(Widgets.item("menu-hold", "Hold, or go on", "H", presenter::hold));
         ways.addSeparator();
         ways.add(Widgets.item(
-                "menu-larger", "Larger", "PLUS", () -> panel.charts().zoom(1)));
+                "menu-larger", "Larger", "ctrl EQUALS", () -> panel.charts().zoom(1)));
         ways.add(Widgets.item(
-                "menu-smaller", "Smaller", "MINUS", () -> panel.charts().zoom(-1)));
-        ways.add(Widgets.item("menu-fit", "All of it", "0", panel.charts()::fit));
+                "menu-smaller", "Smaller", "ctrl MINUS", () -> panel.charts().zoom(-1)));
+        ways.add(Widgets.item("menu-fit", "All of it", "ctrl 0", panel.charts()::fit));
         ways.add(Widgets.item("menu-to-charts", "Go to the charts", "C", panel.charts()::enter));
         ways.add(Widgets.item("menu-to-changes", "Go to the changes", "L", panel::enter));
         return List.of(changes, ways);
@@ -87,5 +91,11 @@ public final class CompareScreen implements Screen {
         menu.setName(name);
         menu.setMnemonic(mnemonic);
         return menu;
+    }
+
+    private void versions(JMenu menu, Side side, String word, String olderKey, String newerKey) {
+        String name = "menu-" + side.name().toLowerCase(Locale.ROOT);
+        menu.add(Widgets.item(name + "-older", word + ": the version before", olderKey, () -> presenter.older(side)));
+        menu.add(Widgets.item(name + "-newer", word + ": the version after", newerKey, () -> presenter.newer(side)));
     }
 }

@@ -52,11 +52,18 @@ record ReadSide(
         Optional<Place.Side> newer = at >= 1 ? Optional.of(side(place, history.get(at - 1))) : Optional.empty();
         Optional<Plate> plate = entry.flatMap(Entry::plate);
         SideState state = new SideState(
-                plate.map(ReadSide::title).orElse(place.words()),
+                plate.or(() -> lastReadable(history)).map(ReadSide::title).orElse(place.words()),
                 at < 0 ? place.words() : version(place, history.get(at)),
                 older.isPresent() ? Step.THERE : Step.NONE,
                 newer.isPresent() ? Step.THERE : Step.NONE);
         return new ReadSide(place, plate, sentence(place, entry), state, older, newer);
+    }
+
+    /** The newest version of a plate that can be read, for what it is called. */
+    private static Optional<Plate> lastReadable(List<PlateVersion> history) {
+        return history.stream()
+                .flatMap(step -> step.entry().flatMap(Entry::plate).stream())
+                .findFirst();
     }
 
     private static int indexOf(List<PlateVersion> history, Place.Side place) {

@@ -45,10 +45,10 @@ public final class CarriedPicture {
         return index < 0 || index >= carried[row].length ? Row.EMPTY : carried[row][index];
     }
 
-    /** What happened at a place of the later plate; empty where nothing did. Rows that were put in count as put in. */
-    public Optional<How> at(int row, int position) {
+    /** Whether something happened to the cable at a place of the later plate. */
+    public boolean isChanged(int row, int position) {
         int index = comparison.frame().index(position);
-        return how(wasAt(row, index), comparison.afterCells().at(row, index));
+        return comparison.followed(wasAt(row, index)) != comparison.afterCells().at(row, index);
     }
 
     /** What happened to the cables of a row of the later plate, from the left; nothing for a row that was put in. */

@@ -1,9 +1,10 @@
 package platekeep.client.compare.chart;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import platekeep.model.compare.CableChange;
-import platekeep.model.compare.CableChange.How;
 import platekeep.model.compare.CarriedPicture;
 import platekeep.model.compare.Comparison;
 import platekeep.model.compare.Side;
@@ -23,6 +24,9 @@ public final class PairedPlates {
     private final Drawing before;
     private final Drawing after;
     private final ChangedStitches stitches;
+    private final int[] shadesBefore;
+    private final int[] shadesAfter;
+    private final Map<Side, List<List<CableChange>>> changes;
 
     private PairedPlates(Comparison comparison) {
         this.comparison = comparison;
@@ -31,6 +35,9 @@ public final class PairedPlates {
         this.before = Drawing.of(comparison.before());
         this.after = Drawing.of(comparison.after());
         this.stitches = ChangedStitches.of(comparison.before(), comparison.after());
+        this.shadesBefore = shades(comparison.before());
+        this.shadesAfter = shades(comparison.after());
+        this.changes = Map.of(Side.BEFORE, changesOf(Side.BEFORE), Side.AFTER, changesOf(Side.AFTER));
     }
 
     /** Makes two compared plates ready to be drawn. */
@@ -92,10 +99,16 @@ public final class PairedPlates {
 
     /** What happened to the cables of a side's row; positions. */
     public List<CableChange> changes(Side side, int row) {
-        if (lines.isByNumber()) {
-            return List.of();
+        return changes.get(side).get(row);
+    }
+
+    private List<List<CableChange>> changesOf(Side side) {
+        List<List<CableChange>> all = new ArrayList<>();
+        for (int row = 0; row < plate(side).rows().size(); row++) {
+            boolean isOne = !lines.isByNumber();
+            all.add(!isOne ? List.of() : side == Side.BEFORE ? carried.before(row) : carried.after(row));
         }
-        return side == Side.BEFORE ? carried.before(row) : carried.after(row);
+        return all;
     }
 
     /**
@@ -106,37 +119,32 @@ public final class PairedPlates {
      */
     public int was(Line line, int position) {
         if (line.after() != Line.NONE && !lines.isByNumber()) {
-            return rgb(comparison.before(), carried.was(line.after(), position));
+            return shadesBefore[carried.was(line.after(), position) & 127];
         }
         return line.before() == Line.NONE
                 ? Drawing.NOTHING
-                : rgb(comparison.before(), comparison.before().cellAt(line.before(), position));
-    }
-
-    /** What happened to a cable at a place of the later plate; in a gap, what went is taken out. */
-    public Optional<How> how(Line line, int position) {
-        if (line.after() != Line.NONE && !lines.isByNumber()) {
-            return carried.at(line.after(), position);
-        }
-        int was = was(line, position);
-        int is = is(line, position);
-        if (was == is) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                was == Drawing.NOTHING ? How.PUT_IN : is == Drawing.NOTHING ? How.TAKEN_OUT : How.RECOLOURED);
+                : shadesBefore[comparison.before().cellAt(line.before(), position) & 127];
     }
 
     /** The colour of the cable at a place of the later plate, or {@link Drawing#NOTHING}. */
     public int is(Line line, int position) {
         return line.after() == Line.NONE
                 ? Drawing.NOTHING
-                : rgb(comparison.after(), comparison.after().cellAt(line.after(), position));
+                : shadesAfter[comparison.after().cellAt(line.after(), position) & 127];
     }
 
-    private static int rgb(Plate plate, char key) {
-        return key == Row.EMPTY
-                ? Drawing.NOTHING
-                : plate.palette().get(key).map(c -> c.rgb()).orElse(0x808080);
+    /** Whether something happened to a cable at a place of the later plate; a colour's new shade is nothing. */
+    public boolean isChanged(Line line, int position) {
+        return line.after() != Line.NONE && !lines.isByNumber()
+                ? carried.isChanged(line.after(), position)
+                : was(line, position) != is(line, position);
+    }
+
+    private static int[] shades(Plate plate) {
+        int[] shades = new int[128];
+        Arrays.fill(shades, 0x808080);
+        shades[Row.EMPTY] = Drawing.NOTHING;
+        plate.palette().entries().forEach((key, colour) -> shades[key] = colour.rgb());
+        return shades;
     }
 }

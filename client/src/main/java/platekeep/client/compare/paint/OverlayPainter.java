@@ -8,13 +8,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.Optional;
 import platekeep.client.compare.chart.Line;
 import platekeep.client.compare.chart.PairedPlates;
 import platekeep.client.compare.chart.Sight;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PlatePainter;
-import platekeep.model.compare.CableChange.How;
 import platekeep.model.compare.Side;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.draw.Drawing;
@@ -64,15 +62,14 @@ final class OverlayPainter {
         ChartScale scale = sight.scale();
         double x = sight.xOf((double) position - plates.from());
         double y = sight.yOf(at) + (kind(line, position) == CableKind.UP ? 0 : scale.half());
-        Optional<How> how = plates.how(line, position);
-        if (how.isEmpty()) {
+        if (!plates.isChanged(line, position)) {
             PlatePainter.paintCable(g, pale(is), scale, x, y);
-            return;
-        }
-        switch (how.get()) {
-            case TAKEN_OUT -> hollow(g, new Color(was), scale, x, y);
-            case PUT_IN -> PlatePainter.paintCable(g, new Color(is), scale, x, y);
-            default -> halved(g, new Color(was), new Color(is), scale, x, y);
+        } else if (is == Drawing.NOTHING) {
+            hollow(g, new Color(was), scale, x, y);
+        } else if (was == Drawing.NOTHING) {
+            PlatePainter.paintCable(g, new Color(is), scale, x, y);
+        } else {
+            halved(g, new Color(was), new Color(is), scale, x, y);
         }
     }
 
@@ -122,7 +119,7 @@ final class OverlayPainter {
             int is = plates.is(line, position);
             boolean isThere = was != Drawing.NOTHING || is != Drawing.NOTHING;
             if (isThere && kind(line, position) == level) {
-                boolean isChanged = plates.how(line, position).isPresent();
+                boolean isChanged = plates.isChanged(line, position);
                 return isChanged
                         ? dot(was, is, ((int) x + (int) y) % 2 == 0, position == right)
                         : pale(is).getRGB() & 0xFFFFFF;

@@ -8,6 +8,8 @@ import java.awt.Graphics2D;
 import java.awt.geom.CubicCurve2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import platekeep.client.compare.chart.Line;
 import platekeep.client.compare.chart.Line.Edited;
 import platekeep.client.compare.chart.Line.Fate;
@@ -178,22 +180,34 @@ final class RowColumn {
         g.fill(head);
     }
 
-    /** Heavy arrow heads towards the change that is chosen. */
+    /** A heavy arrow head towards each run of lines of the change that is chosen, with a bar along the run. */
     private void paintPointers(Graphics2D g, Seen seen, Spots chosen) {
         g.setColor(Look.trouble());
         for (Side side : Side.values()) {
+            List<int[]> runs = new ArrayList<>();
             chosen.forEach(side, seen.first(), seen.last(), (line, stretches) -> {
-                double y = sight.yOf(line + 0.5);
-                double half = Math.min(6, Math.max(2, sight.scale().row() / 2));
-                double tip = side == Side.BEFORE ? 0.5 : WIDTH - 0.5;
-                double back = side == Side.BEFORE ? 7 : WIDTH - 7;
-                Path2D head = new Path2D.Double();
-                head.moveTo(tip, y);
-                head.lineTo(back, y - half);
-                head.lineTo(back, y + half);
-                head.closePath();
-                g.fill(head);
+                if (!runs.isEmpty() && runs.get(runs.size() - 1)[1] == line) {
+                    runs.get(runs.size() - 1)[1] = line + 1;
+                } else {
+                    runs.add(new int[] {line, line + 1});
+                }
             });
+            runs.forEach(run -> pointer(g, side, sight.yOf(run[0]), sight.yOf(run[1])));
+        }
+    }
+
+    private static void pointer(Graphics2D g, Side side, double high, double low) {
+        double y = (high + low) / 2;
+        double tip = side == Side.BEFORE ? 0.5 : WIDTH - 0.5;
+        double back = side == Side.BEFORE ? 8 : WIDTH - 8;
+        Path2D head = new Path2D.Double();
+        head.moveTo(tip, y);
+        head.lineTo(back, y - 5);
+        head.lineTo(back, y + 5);
+        head.closePath();
+        g.fill(head);
+        if (low - high > 14) {
+            g.fill(new Rectangle2D.Double(Math.min(tip, back) + (side == Side.BEFORE ? 5 : 1), high, 2, low - high));
         }
     }
 }
