@@ -184,6 +184,9 @@ final class ComparePanel extends JPanel implements CompareView, PairedCharts.Ear
     }
 
     private static String note(Compared compared) {
+        if (compared.changes().isEmpty()) {
+            return "The two are the same.";
+        }
         return compared.plates().lines().isByNumber()
                 ? "Hardly a row is the same, so rows stand side by side by their number from the bottom."
                 : " ";

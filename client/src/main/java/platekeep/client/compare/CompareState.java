@@ -35,7 +35,7 @@ record CompareState(
             return "";
         }
         int all = compared.get().changes().size();
-        return all == 0 ? "The two are the same." : "Change " + (chosen + 1) + " of " + all;
+        return all == 0 ? "No change" : (chosen + 1) + " of " + all;
     }
 
     CompareState at(int other) {

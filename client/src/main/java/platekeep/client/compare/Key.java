@@ -19,9 +19,9 @@ final class Key extends JPanel {
         ChangeSign.ROW_MOVED, ChangeSign.RECOLOURED
     };
     private static final String[] WORDS = {
-        "row added", "cables put in",
-        "row removed", "cables taken out",
-        "row moved", "another colour"
+        "row added", "put in",
+        "row removed", "taken out",
+        "row moved", "recoloured"
     };
     private static final int LINE = 22;
 
@@ -39,7 +39,7 @@ final class Key extends JPanel {
         g.setFont(getFont() == null ? g.getFont() : getFont());
         FontMetrics metrics = g.getFontMetrics();
         for (int i = 0; i < SIGNS.length; i++) {
-            int x = i % 2 == 0 ? 12 : getWidth() / 2 - 8;
+            int x = i % 2 == 0 ? 12 : getWidth() / 2 + 14;
             int y = 8 + i / 2 * LINE;
             SIGNS[i].paint(g, x, y, 22, LINE - 2);
             g.setColor(Look.faintInk());

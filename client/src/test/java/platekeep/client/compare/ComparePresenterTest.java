@@ -136,7 +136,7 @@ class ComparePresenterTest {
         compareFirstWithNow();
         presenter.previous();
         assertThat(last().chosen()).isEqualTo(2);
-        assertThat(last().counter()).isEqualTo("Change 3 of 3");
+        assertThat(last().counter()).isEqualTo("3 of 3");
         presenter.next();
         assertThat(last().chosen()).isZero();
     }
@@ -174,7 +174,7 @@ class ComparePresenterTest {
         presenter.compare(new Place.Compare(side(KITE, "Kite"), side(KITE, "Kite")));
         presenter.next();
         assertThat(last().chosen()).isEqualTo(-1);
-        assertThat(last().counter()).isEqualTo("The two are the same.");
+        assertThat(last().counter()).isEqualTo("No change");
     }
 
     @Test
@@ -210,7 +210,7 @@ class ComparePresenterTest {
         assertThat(last().before().newer()).isEqualTo(SideState.Step.THERE);
         assertThat(last().after().newer()).isEqualTo(SideState.Step.NONE);
         presenter.newer(Side.BEFORE);
-        assertThat(last().counter()).isEqualTo("The two are the same.");
+        assertThat(last().counter()).isEqualTo("No change");
         presenter.older(Side.BEFORE);
         assertThat(words()).hasSize(3);
     }

@@ -34,6 +34,8 @@ final class RowColumn {
 
     private final PairedPlates plates;
     private final Sight sight;
+    /** Where there is room for the next words, in dots. */
+    private double wordsFrom = Integer.MIN_VALUE;
 
     RowColumn(PairedPlates plates, Sight sight) {
         this.plates = plates;
@@ -99,20 +101,24 @@ final class RowColumn {
         double low = Math.max(high + 3, sight.yOf(end));
         bracket(g, line, high + 0.5, low - 0.5);
         FontMetrics metrics = g.getFontMetrics();
-        if (low - high >= metrics.getAscent() - 1 || end - from == 1) {
-            g.setFont(g.getFont().deriveFont(Font.BOLD));
-            String text = words(line, from, end);
-            int width = g.getFontMetrics().stringWidth(text);
-            double middle = (Math.max(high, 0) + low) / 2;
-            int x = NUMBERS + (SIGNS - width) / 2;
-            int y = (int) (middle + metrics.getAscent() / 2.0 - 1);
-            g.setColor(Look.card());
-            g.fill(new Rectangle2D.Double(
-                    x - 3.0, middle - metrics.getAscent() / 2.0, width + 6.0, metrics.getAscent()));
-            g.setColor(Look.ink());
-            g.drawString(text, x, y);
-            g.setFont(g.getFont().deriveFont(Font.PLAIN));
+        double middle = Math.max(wordsFrom + metrics.getAscent() / 2.0, (Math.max(high, 0) + low) / 2);
+        boolean isNear = middle <= low + metrics.getAscent();
+        if (isNear && (low - high >= metrics.getAscent() - 1 || end - from == 1)) {
+            wordsFrom = middle + metrics.getAscent() / 2.0;
+            word(g, words(line, from, end), middle);
         }
+    }
+
+    private static void word(Graphics2D g, String text, double middle) {
+        g.setFont(g.getFont().deriveFont(Font.BOLD));
+        FontMetrics metrics = g.getFontMetrics();
+        int width = metrics.stringWidth(text);
+        int x = NUMBERS + (SIGNS - width) / 2;
+        g.setColor(Look.card());
+        g.fill(new Rectangle2D.Double(x - 3.0, middle - metrics.getAscent() / 2.0, width + 6.0, metrics.getAscent()));
+        g.setColor(Look.ink());
+        g.drawString(text, x, (int) (middle + metrics.getAscent() / 2.0 - 1));
+        g.setFont(g.getFont().deriveFont(Font.PLAIN));
     }
 
     /** Square brackets at the side, or both sides, where the rows stand. */
