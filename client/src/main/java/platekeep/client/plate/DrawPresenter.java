@@ -77,7 +77,7 @@ public final class DrawPresenter {
     /** Chooses a colour, and takes the brush when the tool in hand has no use for one. */
     public void choose(char key) {
         colour = Optional.of(key);
-        if (!tool.paints() && !tool.chooses()) {
+        if (!tool.paints() && !tool.chooses() && tool != Tool.STITCH) {
             tool = Tool.PAINT;
         }
         plates.refresh();
@@ -109,6 +109,10 @@ public final class DrawPresenter {
                             if (tool.chooses()) {
                                 plates.choice().press(opened, spot, how);
                                 last = Optional.of(spot);
+                            } else if (tool == Tool.STITCH) {
+                                plates.extras().press(opened, spot);
+                                last = Optional.of(spot);
+                                tellPlace(spot);
                             } else {
                                 reach(opened, spot);
                             }
@@ -135,6 +139,8 @@ public final class DrawPresenter {
         last = Optional.of(spot);
         if (tool.chooses()) {
             plates.choice().drag(opened, spot);
+        } else if (tool == Tool.STITCH) {
+            plates.extras().drag(opened, spot);
         } else if (tool.spans()) {
             span(opened, first.orElse(spot), spot);
         } else {
@@ -262,7 +268,7 @@ public final class DrawPresenter {
             endStroke();
             if (opened.chosen().isPresent()) {
                 plates.choice().erase();
-            } else {
+            } else if (tool != Tool.STITCH || !plates.extras().eraseAt(opened, opened.cursor())) {
                 stroke(opened, "Erase", List.of(opened.cursor()), Row.EMPTY);
                 endStroke();
             }

@@ -34,6 +34,7 @@ final class OpenPlate {
     private Plate painted;
     private Optional<Area> chosen = Optional.empty();
     private Optional<Lifted> lifted = Optional.empty();
+    private Kin kin = Kin.NONE;
     private OptionalInt axis = OptionalInt.empty();
 
     /**
@@ -123,6 +124,15 @@ final class OpenPlate {
     private static Plate kept(Plate before, Plate after) {
         boolean isSameChart = before.rows() == after.rows() && before.starts() == after.starts();
         return isSameChart || before == after ? after : KeptKinds.after(before, after);
+    }
+
+    /** The plates that it was started from, and those started from it. */
+    Kin kin() {
+        return kin;
+    }
+
+    void kin(Kin newKin) {
+        kin = newKin;
     }
 
     /** What was chosen on the chart. */

@@ -11,15 +11,18 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
+import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
+import platekeep.client.plate.edit.ExtraEdits;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Widgets;
+import platekeep.model.plate.Notion;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Pleats;
 import platekeep.model.plate.Repeat;
 import platekeep.model.plate.Unknown;
 
-/** The questions about a chosen part, about repeats and about merging colours. */
+/** The questions about a chosen part, repeats, merging colours and notions. */
 final class PieceDialogs {
     private PieceDialogs() {}
 
@@ -60,6 +63,43 @@ final class PieceDialogs {
         return Ask.ask(over, "Merge colours", form, "Merge", Optional::empty) == Ask.Answer.GIVEN_UP
                 ? Optional.empty()
                 : Optional.of(into.get(box.getSelectedIndex()));
+    }
+
+    static Optional<Notion> notion(Component over, Notion before) {
+        JComboBox<String> kind = new JComboBox<>(ExtraEdits.NOTIONS.toArray(new String[0]));
+        kind.setName("notion-kind");
+        kind.setEditable(true);
+        kind.setSelectedItem(before.kind());
+        JTextField size = Forms.field("notion-size", before.size().orElse(""));
+        JSpinner count = number("notion-count", before.count(), 1, 1000);
+        JPanel form = Forms.form();
+        Forms.row(form, "What is sewn on", kind);
+        Forms.row(form, "Size, such as 9 mm", size);
+        Forms.row(form, "How many", count);
+        form.add(
+                Widgets.prose(
+                        "notion-caution",
+                        "Under 36 months use nothing that can come off: what fits wholly into a cylinder of 31.7 mm"
+                                + " across and 25.4 to 57.1 mm deep is a choking hazard (16 CFR 1501). Work French knots"
+                                + " or bullions instead. Follow the rules where you live; this is no legal advice."),
+                "span 2, growx, wmin 380, gaptop 6, wrap");
+        Ask.Answer answer = Ask.ask(
+                over,
+                "Notion",
+                form,
+                "Take it",
+                () -> word(kind).isEmpty() ? Optional.of("Say what is sewn on.") : Optional.empty());
+        return answer == Ask.Answer.GIVEN_UP
+                ? Optional.empty()
+                : Optional.of(new Notion(
+                        word(kind),
+                        Optional.of(size.getText().strip()).filter(t -> !t.isEmpty()),
+                        value(count),
+                        before.unknown()));
+    }
+
+    private static String word(JComboBox<String> box) {
+        return String.valueOf(box.getSelectedItem()).strip();
     }
 
     private static JComboBox<String> box(String name, List<Character> keys, Palette palette) {

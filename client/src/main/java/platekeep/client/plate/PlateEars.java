@@ -4,12 +4,16 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import platekeep.client.plate.chart.ChartEars;
 import platekeep.client.plate.chart.Press;
+import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.side.ColourPanel;
+import platekeep.client.plate.side.ExtrasPanel;
 import platekeep.client.plate.side.FactsPanel;
 import platekeep.client.plate.side.HistoryStrip;
+import platekeep.client.plate.side.RemarkPanel;
 import platekeep.client.room.Workroom;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Plate;
+import platekeep.model.plate.Remark;
 
 /** Leads what is done on the parts of the screen to its presenters. */
 final class PlateEars {
@@ -116,11 +120,87 @@ final class PlateEars {
         };
     }
 
+    RemarkPanel.Ears remarks() {
+        return new RemarkPanel.Ears() {
+            @Override
+            public void say() {
+                plates.remarks().say();
+            }
+
+            @Override
+            public void answer(Remark remark) {
+                plates.remarks().answer(remark);
+            }
+
+            @Override
+            public void tick(Remark remark) {
+                plates.remarks().tick(remark);
+            }
+
+            @Override
+            public void remove(Remark remark) {
+                plates.remarks().remove(remark);
+            }
+
+            @Override
+            public void show(Remark remark) {
+                plates.remarks().show(remark);
+            }
+        };
+    }
+
+    ExtrasPanel.Ears extras() {
+        return new ExtrasPanel.Ears() {
+            @Override
+            public void take(String stitch) {
+                plates.extras().take(stitch);
+                draw().take(Tool.STITCH);
+            }
+
+            @Override
+            public void add(ExtrasPanel.Part part) {
+                if (part == ExtrasPanel.Part.LINE) {
+                    plates.extras().addLine();
+                } else {
+                    plates.extras().addNotion();
+                }
+            }
+
+            @Override
+            public void change(ExtrasPanel.Part part, int at) {
+                if (part == ExtrasPanel.Part.LINE) {
+                    plates.extras().changeLine(at);
+                } else {
+                    plates.extras().changeNotion(at);
+                }
+            }
+
+            @Override
+            public void remove(ExtrasPanel.Part part, int at) {
+                if (part == ExtrasPanel.Part.LINE) {
+                    plates.extras().removeLine(at);
+                } else {
+                    plates.extras().removeNotion(at);
+                }
+            }
+
+            @Override
+            public void moveLine(int at, int pleats) {
+                plates.extras().moveLine(at, pleats);
+            }
+        };
+    }
+
     FactsPanel.Ears facts() {
         return new FactsPanel.Ears() {
             @Override
             public void change(String step, UnaryOperator<Plate> change) {
                 draw().facts(step, change);
+            }
+
+            @Override
+            public void open(String plateId) {
+                plates.openRelative(plateId);
             }
 
             @Override

@@ -146,6 +146,10 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-narrow-right", "Narrow at the right", "", () -> chart.widen(0, -1)));
         menu.add(Widgets.item("menu-narrow-both", "Narrow at both sides", "ctrl shift W", () -> chart.widen(-1, -1)));
         menu.addSeparator();
+        menu.add(Widgets.item("menu-remark", "Remark on this place…", "ctrl shift R", plates.remarks()::say));
+        menu.add(Widgets.item("menu-add-line", "Add a geometric line…", "", plates.extras()::addLine));
+        menu.add(Widgets.item("menu-add-notion", "Add a notion…", "", plates.extras()::addNotion));
+        menu.addSeparator();
         menu.add(Widgets.item("menu-strip", "Repeats of the chart…", "", chart::repeat));
         menu.add(Widgets.item("menu-work-out", "Turn the repeats into cables", "", chart::workOutRepeats));
         return menu;
@@ -174,6 +178,8 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-to-colours", "To the colours", "F7", () -> panel.side(0)));
         menu.add(Widgets.item("menu-to-facts", "To the facts", "F8", () -> panel.side(1)));
         menu.add(Widgets.item("menu-to-check", "To the check", "F9", () -> panel.side(2)));
+        menu.add(Widgets.item("menu-to-remarks", "To the remarks", "shift F7", () -> panel.side(3)));
+        menu.add(Widgets.item("menu-to-extras", "To the stitches and notions", "shift F8", () -> panel.side(4)));
         menu.add(Widgets.item(
                 "menu-to-history",
                 "To the history",

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,14 +23,18 @@ import platekeep.client.plate.chart.Overlay;
 import platekeep.client.plate.edit.ColourEdits;
 import platekeep.client.plate.side.CheckPanel;
 import platekeep.client.plate.side.ColourPanel;
+import platekeep.client.plate.side.ExtrasPanel;
 import platekeep.client.plate.side.FactsPanel;
 import platekeep.client.plate.side.HistoryStrip;
+import platekeep.client.plate.side.RemarkPanel;
 import platekeep.client.task.Tasks;
 import platekeep.client.ui.Pictures;
 import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Line;
+import platekeep.model.plate.Notion;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Repeat;
@@ -38,7 +43,7 @@ import platekeep.model.plate.Repeat;
 final class PlatePanel extends JPanel implements PlateView {
     private static final long serialVersionUID = 1L;
 
-    private static final int SIDE = 282;
+    private static final int SIDE = 322;
 
     private final transient PlateEars ears = new PlateEars();
     private final ChartSurface chart = new ChartSurface(ears.chart());
@@ -47,6 +52,8 @@ final class PlatePanel extends JPanel implements PlateView {
     private final ColourPanel colours = new ColourPanel(ears.colours());
     private final FactsPanel facts = new FactsPanel(ears.facts());
     private final CheckPanel check = new CheckPanel(finding -> ears.plates().pointOut(finding));
+    private final RemarkPanel remarks = new RemarkPanel(ears.remarks());
+    private final ExtrasPanel extras = new ExtrasPanel(ears.extras());
     private final JTabbedPane side = new JTabbedPane();
     private final HistoryStrip history;
     private final JLabel place = Widgets.faint("place", " ");
@@ -114,6 +121,9 @@ final class PlatePanel extends JPanel implements PlateView {
         side.addTab("Colours", colours);
         side.addTab("Facts", Widgets.scroll("facts-scroll", facts));
         side.addTab("Check", check);
+        side.addTab("Remarks", remarks);
+        side.addTab("Extras", extras);
+        Widgets.styled(side, "tabInsets: 4,7,4,7");
         side.setPreferredSize(new Dimension(SIDE, 10));
         side.setBorder(Widgets.edge(0, 1, 0, 0));
         return side;
@@ -166,15 +176,31 @@ final class PlatePanel extends JPanel implements PlateView {
         colours.show(plate.get(), ColourEdits.counts(plate.get()), state.colour(), state.canDraw());
         facts.show(plate.get(), state.canDraw() || isOnlyFacts(state));
         colours.notes(state.findings());
+        facts.kin(relatives(state.kin()));
         check.show(state.findings());
         side.setTitleAt(
                 2,
                 state.findings().isEmpty()
                         ? "Check"
                         : "Check " + state.findings().size());
+        remarks.show(plate.get(), state.canDraw());
+        extras.show(plate.get(), state.canDraw());
+        long open = plate.get().remarks().stream().filter(r -> !r.done()).count();
+        side.setTitleAt(3, open == 0 ? "Remarks" : "Remarks " + open);
         history.show(state.history().stream().map(PlatePanel::item).toList(), state.lookingAt());
         toolBar.show(state);
         fitOnce(plate.get());
+    }
+
+    private static List<FactsPanel.Relative> relatives(Kin kin) {
+        List<FactsPanel.Relative> relatives = new ArrayList<>();
+        kin.from()
+                .ifPresent(
+                        from -> relatives.add(new FactsPanel.Relative(from.plateId(), "Started from " + from.words())));
+        kin.here()
+                .forEach(here ->
+                        relatives.add(new FactsPanel.Relative(here.plateId(), here.words() + " was started from it")));
+        return relatives;
     }
 
     private static boolean isOnlyFacts(PlateState state) {
@@ -263,6 +289,27 @@ final class PlatePanel extends JPanel implements PlateView {
     @Override
     public Optional<Strip> askStrip(int pleats, Optional<Repeat> before) {
         return PieceDialogs.strip(this, pleats, before);
+    }
+
+    @Override
+    public Optional<String> askRemark() {
+        return PlateDialogs.line(
+                this,
+                "Remark",
+                "Your partner reads it when she has brought this version in.",
+                "What you want to say",
+                "Say it",
+                "Write what you want to say.");
+    }
+
+    @Override
+    public Optional<Line> askLine(Plate plate, Line before) {
+        return new LineDialog(plate, before).ask(this);
+    }
+
+    @Override
+    public Optional<Notion> askNotion(Notion before) {
+        return PieceDialogs.notion(this, before);
     }
 
     @Override

@@ -38,11 +38,14 @@ public final class PlatePresenter implements RoomListener {
     private final Map<String, OpenPlate> open = new HashMap<>();
     private final Latest<Plate> keeping;
     private final Latest<List<Finding>> checking;
+    private final Latest<Kin> kinReading;
     private final DrawPresenter draw;
     private final ChoicePresenter choice;
     private final ChartPresenter chart;
     private final PalettePresenter palette;
     private final MotifPresenter motifs;
+    private final RemarkPresenter remarks;
+    private final ExtrasPresenter extras;
     private final HistoryPresenter history;
     private Optional<OpenPlate> current = Optional.empty();
     private List<Finding> findings = List.of();
@@ -54,11 +57,14 @@ public final class PlatePresenter implements RoomListener {
         this.view = view;
         this.keeping = new Latest<>(room);
         this.checking = new Latest<>(room);
+        this.kinReading = new Latest<>(room);
         this.draw = new DrawPresenter(room, view, this);
         this.choice = new ChoicePresenter(room, view, this);
         this.chart = new ChartPresenter(room, view, this);
         this.palette = new PalettePresenter(room, view, this);
         this.motifs = new MotifPresenter(room, view, this, motifs);
+        this.remarks = new RemarkPresenter(room, view, this);
+        this.extras = new ExtrasPresenter(room, view, this);
         this.history = new HistoryPresenter(room, drafts, view, this);
         room.listen(this);
     }
@@ -86,6 +92,16 @@ public final class PlatePresenter implements RoomListener {
     /** What keeps motifs and puts them in. */
     public MotifPresenter motifs() {
         return motifs;
+    }
+
+    /** What the designers say to each other about it. */
+    public RemarkPresenter remarks() {
+        return remarks;
+    }
+
+    /** What puts on single stitches, geometric lines and notions. */
+    public ExtrasPresenter extras() {
+        return extras;
     }
 
     /** What saves it and leads through its versions. */
@@ -138,6 +154,22 @@ public final class PlatePresenter implements RoomListener {
         draw.opened(opened);
         findings = List.of();
         refresh();
+        readKin(opened);
+    }
+
+    private void readKin(OpenPlate opened) {
+        Plate plate = opened.now();
+        kinReading.ask(progress -> Kin.read(opened.library(), plate, progress), kin -> {
+            opened.kin(kin);
+            if (current.filter(c -> c == opened).isPresent()) {
+                refresh();
+            }
+        });
+    }
+
+    /** Opens a plate that this one was started from, or that was started from it. */
+    public void openRelative(String plateId) {
+        current.ifPresent(opened -> open(opened.library(), plateId));
     }
 
     /** Shows everything anew, after anything has changed. */
@@ -187,6 +219,7 @@ public final class PlatePresenter implements RoomListener {
                         opened.cursor(), draw.firstEnd(), isNow ? opened.chosen() : Optional.empty(), opened.axis()),
                 findings,
                 opened.history().stream().map(PlatePresenter::step).toList(),
+                opened.kin(),
                 opened.lookingAt(),
                 opened.offer().map(this::offerWords));
     }
@@ -327,11 +360,17 @@ public final class PlatePresenter implements RoomListener {
         current.ifPresent(opened -> finding.row().ifPresent(row -> {
             Plate plate = drawing.plate();
             int index = finding.pleat().orElse(plate.from()) - plate.from();
-            Spot spot = new Spot(plate.rows().size() - row, Math.max(0, Math.min(plate.positions() - 1, index)));
-            opened.cursor(spot);
-            view.pointOut(spot);
-            refresh();
+            pointOut(new Spot(plate.rows().size() - row, Math.max(0, Math.min(plate.positions() - 1, index))));
         }));
+    }
+
+    /** Moves the cursor to a spot and shows it. */
+    void pointOut(Spot spot) {
+        current.ifPresent(opened -> {
+            opened.cursor(spot);
+            view.pointOut(opened.cursor());
+            refresh();
+        });
     }
 
     /** Tells the listener of the plate as it is shown. */

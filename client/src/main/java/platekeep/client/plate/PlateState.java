@@ -24,6 +24,7 @@ import platekeep.model.stitch.Finding;
  * @param hand where the hand is on the chart
  * @param findings what the check says
  * @param history the plate's versions, newest first
+ * @param kin the plates that it was started from, and those started from it
  * @param lookingAt the version that is looked at instead of the plate as it is now
  * @param offer what is said of a draft from an earlier day that can be gone on with
  */
@@ -39,6 +40,7 @@ public record PlateState(
         Hand hand,
         List<Finding> findings,
         List<HistoryStep> history,
+        Kin kin,
         Optional<String> lookingAt,
         Optional<String> offer) {
 
@@ -71,6 +73,7 @@ public record PlateState(
             new Hand(new Spot(0, 0), Optional.empty(), Optional.empty(), OptionalInt.empty()),
             List.of(),
             List.of(),
+            Kin.NONE,
             Optional.empty(),
             Optional.empty());
 

@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Line;
+import platekeep.model.plate.Notion;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Repeat;
@@ -68,6 +70,15 @@ public interface PlateView {
      * @param pleats how many pleats the chart covers
      */
     Optional<Strip> askStrip(int pleats, Optional<Repeat> before);
+
+    /** Asks what is to be said; empty when she gave it up. */
+    Optional<String> askRemark();
+
+    /** Asks for a geometric line of a plate; empty when she gave it up. */
+    Optional<Line> askLine(Plate plate, Line before);
+
+    /** Asks for something that is sewn on; empty when she gave it up. */
+    Optional<Notion> askNotion(Notion before);
 
     /** Asks what a motif is to be called; empty when she gave it up. */
     Optional<String> askMotifName();

@@ -39,11 +39,7 @@ final class ToolBar extends JPanel {
             button.addActionListener(e -> ears.draw().take(tool));
             group.add(button);
             tools.put(tool, button);
-            add(
-                    button,
-                    tool == Tool.ERASE || tool == Tool.REGION
-                            ? "newline, gaptop 6"
-                            : tool == Tool.PICK || tool == Tool.FIGURE ? "gaptop 6" : "");
+            add(button, place(tool));
         }
         mirror = Widgets.iconToggle("tool-mirror", Sign.MIRROR_DRAW.icon(SIGN), "Draw on both sides of the centre (M)");
         mirror.addActionListener(e -> ears.plates().choice().mirrorAboutCentre());
@@ -106,6 +102,14 @@ final class ToolBar extends JPanel {
                 "Delete the row (Ctrl+Delete)",
                 "",
                 () -> chart.get().deleteRow());
+    }
+
+    private static String place(Tool tool) {
+        return switch (tool) {
+            case ERASE, REGION -> "newline, gaptop 6";
+            case PICK, FIGURE -> "gaptop 6";
+            default -> "";
+        };
     }
 
     private static Sign sign(Tool tool) {

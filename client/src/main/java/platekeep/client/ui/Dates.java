@@ -1,5 +1,6 @@
 package platekeep.client.ui;
 
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -19,6 +20,11 @@ public final class Dates {
 
     /** 3 Mar 2026. */
     public static String shortDay(ZonedDateTime on) {
+        return SHORT.format(on);
+    }
+
+    /** 3 Mar 2026. */
+    public static String shortDay(LocalDate on) {
         return SHORT.format(on);
     }
 

@@ -33,6 +33,8 @@ public enum Sign {
     RIM("M3 4h18v16h-18z M8 9h8v6h-8z"),
     REGION("M3 8v-5h5 M16 3h5v5 M21 16v5h-5 M8 21h-5v-5 M7 10h10v4h-10z"),
     FIGURE("M5 21h14v-6h-4v-6h-6v6h-4z M3 5v-2h4 M17 3h4v2"),
+    STITCH("M2 15h9v5h-9z M13 15h9v5h-9z M12 4l3 1l1 3l-1 3l-3 1l-3 -1l-1 -3l1 -3z"),
+    REMARK("M3 4h18v12h-10l-5 5v-5h-3z M7 9h10 M7 12h6"),
     RECOLOUR("M3 4h12v5h-12z M9 15h12v5h-12z M6 12v5h-3 M18 12v-5h3"),
     MIRROR_DRAW("M12 3v18 M3 10h6v4h-6z M15 10h6v4h-6z"),
     MIRROR_ACROSS("M12 3v18 M9 7l-6 10h6z M15 7l6 10h-6z"),

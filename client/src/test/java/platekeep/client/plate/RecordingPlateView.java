@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
+import java.util.function.UnaryOperator;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Line;
+import platekeep.model.plate.Notion;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Repeat;
@@ -29,6 +32,8 @@ final class RecordingPlateView implements PlateView {
     Optional<MotifAnswer> motif = Optional.empty();
     List<Colour> series = List.of();
     List<Plate> motifs = List.of();
+    UnaryOperator<Line> geometric = UnaryOperator.identity();
+    Optional<Notion> notion = Optional.empty();
     int room;
 
     @Override
@@ -88,6 +93,21 @@ final class RecordingPlateView implements PlateView {
     @Override
     public Optional<Character> askMerge(Palette palette, char gone) {
         return mergeInto;
+    }
+
+    @Override
+    public Optional<String> askRemark() {
+        return line;
+    }
+
+    @Override
+    public Optional<Line> askLine(Plate plate, Line before) {
+        return Optional.of(geometric.apply(before));
+    }
+
+    @Override
+    public Optional<Notion> askNotion(Notion before) {
+        return notion;
     }
 
     @Override

@@ -47,6 +47,11 @@ public record Line(
                 .build();
     }
 
+    /** So many pleats further to the right. */
+    public Line moved(int pleats) {
+        return new Line(on, toRow, stitch, steps, colour, strands, from + pleats, to + pleats, start, unknown);
+    }
+
     public Line withColour(char key) {
         return new Line(on, toRow, stitch, steps, key, strands, from, to, start, unknown);
     }

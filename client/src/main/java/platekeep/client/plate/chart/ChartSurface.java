@@ -86,6 +86,7 @@ public final class ChartSurface extends JComponent {
         drawing = newDrawing;
         if (before == null
                 || !before.hasShapeOf(newDrawing)
+                || !before.plate().remarks().equals(newDrawing.plate().remarks())
                 || !before.plate().repeat().equals(newDrawing.plate().repeat())) {
             revalidate();
             repaint();
@@ -310,6 +311,7 @@ public final class ChartSurface extends JComponent {
                 paintLabels(g);
             }
             marking.paint(g, drawing, scale);
+            Flags.paint(g, drawing, scale);
             overlay.paint(g, drawing, scale);
             paintCursor(g);
             if (way == PlatePainter.View.CHART) {

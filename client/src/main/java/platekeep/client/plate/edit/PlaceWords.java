@@ -1,11 +1,13 @@
 package platekeep.client.plate.edit;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.CableKind;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
+import platekeep.model.plate.Remark;
 import platekeep.model.plate.Row;
 
 /**
@@ -16,7 +18,27 @@ public final class PlaceWords {
 
     private PlaceWords() {}
 
+    /** The cable there, the single stitch on it, and what was remarked and is still open. */
     public static String of(Drawing drawing, Spot spot) {
+        Plate plate = drawing.plate();
+        String stitch = MarkEdits.at(plate, spot)
+                .map(mark -> "; " + mark.stitch() + " on it")
+                .orElse("");
+        String remarks = plate.remarks().stream()
+                .filter(remark -> !remark.done() && isAbout(plate, remark, spot))
+                .map(remark -> "; " + remark.by() + ": " + remark.text())
+                .collect(Collectors.joining());
+        return cable(drawing, spot) + stitch + remarks;
+    }
+
+    private static boolean isAbout(Plate plate, Remark remark, Spot spot) {
+        int position = plate.from() + spot.index();
+        return remark.row().filter(row -> plate.indexOf(row) == spot.row()).isPresent()
+                && remark.from().filter(from -> from <= position).isPresent()
+                && remark.to().or(remark::from).filter(to -> to >= position).isPresent();
+    }
+
+    private static String cable(Drawing drawing, Spot spot) {
         Plate plate = drawing.plate();
         int position = plate.from() + spot.index();
         String where = "row " + plate.numberFromBottom(spot.row()) + ", pleats " + position + " and " + (position + 1);

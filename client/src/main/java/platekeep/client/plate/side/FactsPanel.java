@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -43,6 +44,8 @@ public final class FactsPanel extends JPanel implements Scrollable {
     private final JComboBox<String> state = new JComboBox<>();
     private final Map<Age, JCheckBox> ages = new EnumMap<>(Age.class);
     private final JLabel size = Widgets.faint("fact-size", "");
+    private final JPanel kin = new JPanel(new MigLayout("insets 0, gap 4, fillx, wrap 1", "[grow, fill]"));
+    private transient List<Relative> shownKin = List.of();
     private transient Optional<Plate> shown = Optional.empty();
     private boolean isShowing;
 
@@ -51,6 +54,8 @@ public final class FactsPanel extends JPanel implements Scrollable {
         void change(String step, UnaryOperator<Plate> change);
 
         void trouble(String sentence);
+
+        void open(String plateId);
     }
 
     public FactsPanel(Ears ears) {
@@ -66,6 +71,30 @@ public final class FactsPanel extends JPanel implements Scrollable {
         field("Designers, with commas between", "fact-designers", designers, this::takeDesigners);
         notesArea();
         add(size, "gaptop 6");
+        add(kin, "gaptop 2, wmin 0");
+    }
+
+    /**
+     * A plate that this one was started from, or that was started from it.
+     *
+     * @param words what it is to this one
+     */
+    public record Relative(String plateId, String words) {}
+
+    /** Shows which plates were started from which; pressing one opens it. */
+    public void kin(List<Relative> relatives) {
+        if (!relatives.equals(shownKin)) {
+            shownKin = List.copyOf(relatives);
+            kin.removeAll();
+            for (Relative relative : relatives) {
+                JButton button = Widgets.button(
+                        "kin-" + relative.plateId(), relative.words(), () -> ears.open(relative.plateId()));
+                button.setHorizontalAlignment(JButton.LEADING);
+                button.setToolTipText("Open it");
+                kin.add(Widgets.styled(button, "margin: 3,8,3,8"), "wmin 0");
+            }
+            kin.revalidate();
+        }
     }
 
     private void field(String word, String name, JTextField field, Runnable take) {

@@ -1,0 +1,136 @@
+package platekeep.client.plate.side;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import platekeep.client.plate.edit.ExtraEdits;
+import platekeep.client.plate.edit.MarkEdits;
+import platekeep.client.ui.Widgets;
+import platekeep.model.plate.Plate;
+
+/** What is worked or sewn on beside the picture: which single stitch is in hand, the geometric lines, the notions. */
+public final class ExtrasPanel extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Ears ears;
+    private final JComboBox<String> stitch = new JComboBox<>(MarkEdits.STITCHES.toArray(new String[0]));
+    private final JLabel marks = Widgets.faint("extras-marks", " ");
+    private final Map<Part, DefaultListModel<String>> models = new EnumMap<>(Part.class);
+    private final List<JComponent> controls = new ArrayList<>();
+
+    /** The lists. */
+    public enum Part {
+        LINE,
+        NOTION
+    }
+
+    /** What can be asked for; things are named by their place in the plate's list. */
+    public interface Ears {
+        void take(String stitch);
+
+        void add(Part part);
+
+        void change(Part part, int at);
+
+        void remove(Part part, int at);
+
+        void moveLine(int at, int pleats);
+    }
+
+    public ExtrasPanel(Ears ears) {
+        super(new MigLayout(
+                "insets 12 14 10 14, fill, wrap 1",
+                "[grow, fill]",
+                "[][][]14[][grow 60, fill][]14[][grow 40, fill][]"));
+        this.ears = ears;
+        setName("extras");
+        stitch.setName("extras-stitch");
+        stitch.addActionListener(e -> ears.take(String.valueOf(stitch.getSelectedItem())));
+        controls.add(stitch);
+        JLabel word = Widgets.heading("Single stitch to put on (S)");
+        word.setLabelFor(stitch);
+        add(word);
+        add(stitch, "wmin 0");
+        add(marks, "wmin 0");
+        part(Part.LINE, "Geometric lines", "lines");
+        part(Part.NOTION, "Sewn on", "notions");
+    }
+
+    private void part(Part part, String heading, String name) {
+        DefaultListModel<String> model = new DefaultListModel<>();
+        models.put(part, model);
+        JList<String> list = new JList<>(model);
+        list.setName("extras-" + name);
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.getAccessibleContext().setAccessibleName(heading);
+        Widgets.onOwnKey(list, "ENTER", () -> chosen(list, at -> ears.change(part, at)));
+        Widgets.onOwnKey(list, "DELETE", () -> chosen(list, at -> ears.remove(part, at)));
+        JLabel word = Widgets.heading(heading);
+        word.setLabelFor(list);
+        add(word);
+        add(Widgets.scroll("extras-scroll-" + name, list), "wmin 0, hmin 50");
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 4"));
+        button(row, name + "-add", "Add…", () -> ears.add(part));
+        button(row, name + "-change", "Change…", () -> chosen(list, at -> ears.change(part, at)));
+        button(row, name + "-remove", "Take out", () -> chosen(list, at -> ears.remove(part, at)));
+        if (part == Part.LINE) {
+            button(row, name + "-left", "←", () -> chosen(list, at -> ears.moveLine(at, -1)));
+            button(row, name + "-right", "→", () -> chosen(list, at -> ears.moveLine(at, 1)));
+        }
+        add(row);
+    }
+
+    private void button(JPanel row, String name, String text, Runnable press) {
+        JButton button = Widgets.styled(Widgets.button("extras-" + name, text, press), "margin: 4,6,4,6");
+        if (text.equals("←") || text.equals("→")) {
+            button.setToolTipText(text.equals("←") ? "One pleat to the left" : "One pleat to the right");
+            button.getAccessibleContext().setAccessibleName(button.getToolTipText());
+        }
+        controls.add(button);
+        row.add(button);
+    }
+
+    private static void chosen(JList<String> list, java.util.function.IntConsumer then) {
+        if (list.getSelectedIndex() >= 0) {
+            then.accept(list.getSelectedIndex());
+        }
+    }
+
+    /** Shows what a plate has. */
+    public void show(Plate plate, boolean canDraw) {
+        int count = plate.marks().size();
+        marks.setText(
+                count == 0 ? "None on this plate yet" : count == 1 ? "1 on this plate" : count + " on this plate");
+        fill(
+                Part.LINE,
+                plate.lines().stream()
+                        .map(line -> ExtraEdits.words(plate, line))
+                        .toList());
+        fill(Part.NOTION, plate.notions().stream().map(ExtraEdits::words).toList());
+        controls.forEach(control -> control.setEnabled(canDraw));
+    }
+
+    private void fill(Part part, List<String> words) {
+        DefaultListModel<String> model = models.get(part);
+        for (int i = 0; i < words.size(); i++) {
+            if (i >= model.size()) {
+                model.addElement(words.get(i));
+            } else if (!model.get(i).equals(words.get(i))) {
+                model.set(i, words.get(i));
+            }
+        }
+        while (model.size() > words.size()) {
+            model.remove(model.size() - 1);
+        }
+    }
+}
