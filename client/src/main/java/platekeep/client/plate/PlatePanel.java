@@ -123,7 +123,7 @@ final class PlatePanel extends JPanel implements PlateView {
         side.addTab("Check", check);
         side.addTab("Remarks", remarks);
         side.addTab("Extras", extras);
-        Widgets.styled(side, "tabInsets: 4,7,4,7");
+        Widgets.styled(side, "tabInsets: 4,5,4,5; font: -1");
         side.setPreferredSize(new Dimension(SIDE, 10));
         side.setBorder(Widgets.edge(0, 1, 0, 0));
         return side;

@@ -29,7 +29,13 @@ public final class PlatePainter {
     /** Below so many dots a pleat cables have no outline, which would take too much of their colour. */
     private static final double OUTLINED = 8;
 
+    /** The dashes of a gathering row come again after so many dots; those of the centre below. */
+    private static final double GATHERING_DASH = 7 + 3 + 2 + 3;
+
+    private static final double CENTRE_DASH = 4 + 4;
+
     private ClothRaster raster;
+    private CableStamps stamps;
 
     /** The two ways to look at a plate. */
     public enum View {
@@ -65,7 +71,7 @@ public final class PlatePainter {
         g.drawImage(image, clip.x, clip.y, clip.width, clip.height, null);
     }
 
-    private static void paintChart(Graphics2D g, Drawing drawing, ChartScale scale) {
+    private void paintChart(Graphics2D g, Drawing drawing, ChartScale scale) {
         smooth(g);
         Rectangle2D.Double sheet = new Rectangle2D.Double(
                 0, scale.top(drawing.top()), scale.left(drawing.pleats()), scale.top(drawing.height()));
@@ -78,12 +84,55 @@ public final class PlatePainter {
         paintGathering(g, drawing, scale);
         int first = Math.max(0, (int) Math.floor(clip.y / scale.row()));
         int last = Math.min(drawing.rows() - 1, (int) Math.floor((clip.getMaxY()) / scale.row()));
-        for (int row = first; row <= last; row++) {
-            paintRow(g, drawing, row, scale, scale.top(row));
+        if (scale.pleat() < FINE
+                && scale.pleat() == Math.rint(scale.pleat())
+                && scale.half() == Math.rint(scale.half())) {
+            paintBars(g, drawing, scale, first, last);
+        } else if (CableStamps.serve(g.getTransform(), scale)) {
+            stamps = CableStamps.of(stamps, g.getTransform(), scale);
+            stamps.paint(g, drawing, new int[] {first, last}, columns(drawing, scale, clip));
+        } else {
+            for (int row = first; row <= last; row++) {
+                paintRow(g, drawing, row, scale, scale.top(row));
+            }
         }
-        drawing.strands().forEach(strand -> paintStrand(g, scale, strand));
+        drawing.strands().stream()
+                .filter(strand ->
+                        scale.left(strand.x2()) >= clip.x - 8 && scale.left(strand.x1()) <= clip.getMaxX() + 8)
+                .forEach(strand -> paintStrand(g, scale, strand));
         drawing.knots().forEach(knot -> paintKnot(g, scale, knot));
         paintCentre(g, drawing, scale);
+    }
+
+    /** Cables so small that they are bars of one colour. */
+    private static void paintBars(Graphics2D g, Drawing drawing, ChartScale scale, int first, int last) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+        int[] columns = columns(drawing, scale, g.getClipBounds());
+        int width = (int) Math.round(scale.cable());
+        int height = (int) Math.round(scale.half());
+        int before = Drawing.NOTHING;
+        for (int row = first; row <= last; row++) {
+            for (int i = columns[0]; i <= columns[1]; i++) {
+                int rgb = drawing.rgb(row, i);
+                if (rgb != Drawing.NOTHING) {
+                    if (rgb != before) {
+                        g.setColor(new Color(rgb));
+                        before = rgb;
+                    }
+                    double y = scale.top(row, drawing.kind(row, i));
+                    g.fillRect((int) scale.left(i), (int) Math.round(y), width, height);
+                }
+            }
+        }
+        smooth(g);
+    }
+
+    /** The first and the last place of a row that can be seen. */
+    private static int[] columns(Drawing drawing, ChartScale scale, Rectangle clip) {
+        return new int[] {
+            Math.max(0, (int) Math.floor(clip.x / scale.pleat()) - 2),
+            Math.min(drawing.positions() - 1, (int) Math.ceil(clip.getMaxX() / scale.pleat()))
+        };
     }
 
     /**
@@ -177,9 +226,14 @@ public final class PlatePainter {
     private static void paintGathering(Graphics2D g, Drawing drawing, ChartScale scale) {
         g.setColor(Look.gathering());
         g.setStroke(dashes(1f, 7, 3, 2, 3));
+        Rectangle clip = g.getClipBounds();
+        double from = begin(clip.x, 0, GATHERING_DASH);
+        double to = Math.min(clip.getMaxX() + 1, scale.left(drawing.pleats()));
         for (GatheringRow row : drawing.gathering()) {
             double y = scale.top(row.y());
-            g.draw(new Line2D.Double(0, y, scale.left(drawing.pleats()), y));
+            if (y >= clip.y - 2 && y <= clip.getMaxY() + 2 && from < to) {
+                g.draw(new Line2D.Double(from, y, to, y));
+            }
         }
     }
 
@@ -187,7 +241,17 @@ public final class PlatePainter {
         g.setColor(Look.centre());
         g.setStroke(dashes(1.2f, 4, 4));
         double x = scale.left(drawing.pleats() / 2.0);
-        g.draw(new Line2D.Double(x, scale.top(drawing.top()), x, scale.top(drawing.rows())));
+        Rectangle clip = g.getClipBounds();
+        double from = begin(clip.y, scale.top(drawing.top()), CENTRE_DASH);
+        double to = Math.min(clip.getMaxY() + 1, scale.top(drawing.rows()));
+        if (x >= clip.x - 2 && x <= clip.getMaxX() + 2 && from < to) {
+            g.draw(new Line2D.Double(x, from, x, to));
+        }
+    }
+
+    /** Where a dashed line begins so that its dashes lie as if it had begun at its start, but little is unseen. */
+    private static double begin(double seen, double start, double dash) {
+        return start + Math.max(0, Math.floor((seen - start) / dash)) * dash;
     }
 
     private static Stroke hairline() {

@@ -324,7 +324,7 @@ public final class ChartSurface extends JComponent {
 
     private void paintLabels(Graphics2D g) {
         FontMetrics metrics = g.getFontMetrics();
-        int x = (int) scale.left(shownPleats()) + 6;
+        int x = (int) scale.left(drawing.pleats()) + 6;
         for (GatheringRow row : drawing.gathering()) {
             if (!row.label().isEmpty()) {
                 int y = (int) scale.top(row.y());

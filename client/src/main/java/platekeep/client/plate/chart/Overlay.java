@@ -43,24 +43,37 @@ public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalIn
     private static void paintChosen(Graphics2D g, Drawing drawing, ChartScale scale, Area area) {
         Rectangle clip = g.getClipBounds();
         Color accent = Look.accent();
-        for (int row = area.top(); row <= area.bottom(); row++) {
-            for (int i = area.left(); i <= area.right(); i++) {
+        int first = Math.max(area.top(), (int) Math.floor((clip.y - 4) / scale.row()));
+        int last = Math.min(area.bottom(), (int) Math.ceil((clip.getMaxY() + 4) / scale.row()));
+        int from = Math.max(area.left(), (int) Math.floor((clip.x - 4) / scale.pleat()) - 2);
+        int to = Math.min(area.right(), (int) Math.ceil((clip.getMaxX() + 4) / scale.pleat()));
+        g.setStroke(new BasicStroke(scale.pleat() >= 8 ? 2.2f : 1.4f));
+        for (int row = first; row <= last; row++) {
+            for (int i = from; i <= to; i++) {
                 Spot spot = new Spot(row, i);
-                boolean isCable = area.has(spot) && drawing.has(spot) && drawing.rgb(row, i) != Drawing.NOTHING;
-                if (isCable && clip.intersects(bar(drawing, scale, spot).getBounds2D())) {
-                    g.setColor(new Color(accent.getRed(), accent.getGreen(), accent.getBlue(), 70));
+                if (isCable(drawing, area, spot) && isRim(drawing, area, spot)) {
+                    g.setColor(new Color(255, 255, 255, 150));
                     g.fill(bar(drawing, scale, spot));
-                    if (scale.pleat() >= 4) {
-                        g.setStroke(new BasicStroke(scale.pleat() >= 8 ? 2f : 1.2f));
-                        g.setColor(accent);
-                        g.draw(bar(drawing, scale, spot));
-                    }
+                    g.setColor(accent);
+                    g.draw(bar(drawing, scale, spot));
                 }
             }
         }
         if (area.isRectangle()) {
             twice(g, box(scale, area), DASHES);
         }
+    }
+
+    private static boolean isCable(Drawing drawing, Area area, Spot spot) {
+        return area.has(spot) && drawing.has(spot) && drawing.rgb(spot.row(), spot.index()) != Drawing.NOTHING;
+    }
+
+    /** Whether it is one of the outermost of what is chosen. */
+    private static boolean isRim(Drawing drawing, Area area, Spot spot) {
+        return !(isCable(drawing, area, spot.moved(0, 1))
+                && isCable(drawing, area, spot.moved(0, -1))
+                && isCable(drawing, area, spot.moved(1, 0))
+                && isCable(drawing, area, spot.moved(-1, 0)));
     }
 
     private static Shape bar(Drawing drawing, ChartScale scale, Spot spot) {

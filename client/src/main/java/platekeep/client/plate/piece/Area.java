@@ -120,16 +120,13 @@ public final class Area {
 
     /** The box around the cables that lie in it; the area itself where none does. */
     public Area boxOfCables(Plate plate) {
-        return cables(plate).stream()
-                .map(s -> between(s, s))
-                .reduce(Area::boxed)
-                .orElse(this);
-    }
-
-    private static Area boxed(Area one, Area other) {
-        return between(
-                new Spot(Math.min(one.top, other.top), Math.min(one.left, other.left)),
-                new Spot(Math.max(one.bottom(), other.bottom()), Math.max(one.right(), other.right())));
+        List<Spot> cables = cables(plate);
+        if (cables.isEmpty()) {
+            return this;
+        }
+        int[] rows = cables.stream().mapToInt(Spot::row).toArray();
+        int[] places = cables.stream().mapToInt(Spot::index).sorted().toArray();
+        return between(new Spot(rows[0], places[0]), new Spot(rows[rows.length - 1], places[places.length - 1]));
     }
 
     /** Its places at which a cable lies. */

@@ -86,9 +86,10 @@ public final class Piece {
             int at = (spot.row() - box[0]) * width + spot.index() - box[2];
             cells[at] = plate.cellAt(spot.row(), plate.from() + spot.index());
             up.set(at, kinds.isUp(spot.row(), plate.from() + spot.index()));
-            plate.palette()
-                    .get(cells[at])
-                    .ifPresent(colour -> used.put(plate.cellAt(spot.row(), plate.from() + spot.index()), colour));
+            if (!used.containsKey(cells[at])) {
+                char key = cells[at];
+                plate.palette().get(key).ifPresent(colour -> used.put(key, colour));
+            }
         }
         Pins pins = new PinsOf(plate, cells, box, width).found(kinds, cables.size());
         pins.marks()

@@ -58,10 +58,8 @@ public final class Putting {
             return plate;
         }
         List<StringBuilder> cells = cells(plate);
-        Set<List<Object>> places = new HashSet<>();
         for (Spot spot : area.cables(plate)) {
             cells.get(spot.row()).setCharAt(spot.index(), Row.EMPTY);
-            plate.rows().get(spot.row()).id().ifPresent(id -> places.add(List.of(id, plate.from() + spot.index())));
         }
         Set<Mark> marks = new HashSet<>();
         piece.get().marks().forEach(held -> marks.add(held.what()));
@@ -70,7 +68,7 @@ public final class Putting {
         Plate without = plate.edit()
                 .rows(rows(plate, cells))
                 .starts(plate.starts().stream()
-                        .filter(s -> !places.contains(List.<Object>of(s.row(), s.pleat())))
+                        .filter(s -> !isOnCable(plate, area, s))
                         .toList())
                 .marks(plate.marks().stream().filter(m -> !marks.contains(m)).toList())
                 .remarks(plate.remarks().stream()
@@ -78,6 +76,11 @@ public final class Putting {
                         .toList())
                 .build();
         return KeptKinds.after(plate, without);
+    }
+
+    private static boolean isOnCable(Plate plate, Area area, Start start) {
+        int row = plate.indexOf(start.row());
+        return area.has(new Spot(row, start.pleat() - plate.from())) && plate.cellAt(row, start.pleat()) != Row.EMPTY;
     }
 
     /** Whether a piece with its top left corner there lies on the chart with all of its cables. */
@@ -169,6 +172,10 @@ public final class Putting {
         return ofPiece(row, position).or(() -> was.at(row, position));
     }
 
+    private boolean isWantedUp(int row, int position) {
+        return ofPiece(row, position).map(kind -> kind == CableKind.UP).orElseGet(() -> was.isUp(row, position));
+    }
+
     private Optional<CableKind> ofPiece(int row, int position) {
         int r = row - corner.row();
         int i = position - ground.from() - corner.index();
@@ -180,9 +187,12 @@ public final class Putting {
         Kinds is = Kinds.of(plate);
         int turned = 0;
         for (int r = 0; r < plate.rows().size(); r++) {
-            for (int p = plate.from(); p < plate.from() + plate.positions(); p++) {
-                Optional<CableKind> kind = is.at(r, p);
-                turned += kind.isPresent() && !kind.equals(wanted(r, p)) ? 1 : 0;
+            String cells = plate.rows().get(r).cells();
+            for (int i = 0; i < cells.length(); i++) {
+                if (cells.charAt(i) != Row.EMPTY) {
+                    int p = plate.from() + i;
+                    turned += is.isUp(r, p) == isWantedUp(r, p) ? 0 : 1;
+                }
             }
         }
         return turned;
