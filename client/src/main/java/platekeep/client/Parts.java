@@ -13,12 +13,14 @@ import platekeep.client.command.desk.Means;
 import platekeep.client.command.desk.Samples;
 import platekeep.client.command.desk.Screen;
 import platekeep.client.command.desk.SetUp;
+import platekeep.client.command.desk.Trouble;
 import platekeep.client.git.GitLibraries;
 import platekeep.client.git.GitSetup;
 import platekeep.client.library.Libraries;
 import platekeep.client.library.LibraryException;
 import platekeep.client.sample.SampleLibrary;
 import platekeep.client.task.SameThreadTasks;
+import platekeep.client.ui.Theme;
 
 /** The parts of the program as commands ask for them, each made when it is first wanted. */
 final class Parts implements Means {
@@ -108,9 +110,10 @@ final class Parts implements Means {
         }
 
         @Override
-        public void open(List<Path> libraries) {
+        public void open(List<Path> libraries, Optional<String> theme) throws Trouble {
+            Wiring wiring = new Wiring(libraries(), folders.data());
+            wiring.openWindow(libraries, theme.flatMap(Theme::of), () -> System.exit(0));
             windowIsOpen = true;
-            new Wiring(libraries(), folders.data()).openWindow(libraries, Optional.empty(), () -> System.exit(0));
         }
     }
 }

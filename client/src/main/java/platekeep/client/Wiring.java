@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import platekeep.client.command.desk.Trouble;
 import platekeep.client.compare.CompareScreen;
 import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.GalleryScreen;
@@ -41,34 +42,42 @@ final class Wiring {
     }
 
     /**
-     * Opens the window, soon, on the event thread.
+     * Opens the window and comes back when it is there.
      *
      * @param folders libraries to open, in addition to those that were open last
      * @param theme the theme; empty: the one that was on last
      * @param closed told when the window is gone
      */
-    void openWindow(List<Path> folders, Optional<Theme> theme, Runnable closed) {
+    void openWindow(List<Path> folders, Optional<Theme> theme, Runnable closed) throws Trouble {
+        Settings settings = Settings.in(dataFolder.resolve("settings.properties"));
         BackgroundTasks tasks = BackgroundTasks.forWindow(e -> LOG.log(Level.SEVERE, "unexpected", e));
-        tasks.onEventThread(() -> {
-            Settings settings = Settings.in(dataFolder.resolve("settings.properties"));
-            Theme put = theme.or(() -> settings.theme().flatMap(Theme::of)).orElse(Theme.LIGHT);
-            settings.theme(put.word());
-            put.putOn();
-            Workroom room = new Workroom(libraries, tasks, settings);
-            MainWindow window = new MainWindow(room, screens(room), put, () -> {
-                tasks.close();
-                closed.run();
-            });
-            room.frontIs(window);
-            Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
-                LOG.log(Level.SEVERE, "unexpected", e);
-                tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG));
-            });
-            window.open();
-            Set<Path> wanted = new LinkedHashSet<>(folders);
-            wanted.addAll(settings.libraries());
-            wanted.forEach(folder -> room.open(folder, library -> {}));
+        try {
+            Opening.wait(tasks, () -> open(settings, tasks, folders, theme, closed));
+        } catch (Trouble trouble) {
+            tasks.close();
+            throw trouble;
+        }
+    }
+
+    private void open(
+            Settings settings, BackgroundTasks tasks, List<Path> folders, Optional<Theme> theme, Runnable closed) {
+        Theme put = theme.or(() -> settings.theme().flatMap(Theme::of)).orElse(Theme.LIGHT);
+        settings.theme(put.word());
+        put.putOn();
+        Workroom room = new Workroom(libraries, tasks, settings);
+        MainWindow window = new MainWindow(room, screens(room), put, () -> {
+            tasks.close();
+            closed.run();
         });
+        room.frontIs(window);
+        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
+            LOG.log(Level.SEVERE, "unexpected", e);
+            tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG));
+        });
+        window.open();
+        Set<Path> wanted = new LinkedHashSet<>(folders);
+        wanted.addAll(settings.libraries());
+        wanted.forEach(folder -> room.open(folder, library -> {}));
     }
 
     private List<Screen> screens(Workroom room) {

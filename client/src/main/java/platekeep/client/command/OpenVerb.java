@@ -17,17 +17,21 @@ final class OpenVerb extends Verb {
 
     private final Word folders = takes(Times.ANY, "FOLDER", "The libraries' folders.");
 
+    private final Word theme = option(Times.AT_MOST_ONCE, "THEME", ThemeWord.DESCRIPTION, "--theme");
+
     OpenVerb(Desk desk) {
         super(
                 desk,
                 About.of(
                         "open",
                         "Opens the window, on these libraries too where some are named.",
-                        "platekeep open patterns my-archive"));
+                        "platekeep open patterns my-archive",
+                        "platekeep open --theme dark"));
     }
 
     @Override
     protected int answer() throws Trouble {
+        ThemeWord.of(theme);
         List<Path> libraries = new ArrayList<>();
         for (String folder : folders.values()) {
             if (!Files.isDirectory(desk.at(folder))) {
@@ -39,7 +43,7 @@ final class OpenVerb extends Verb {
             throw new Trouble(
                     "There is no display to open a window on; \"platekeep --help\" tells what works without one.");
         }
-        desk.means().screen().open(libraries);
+        desk.means().screen().open(libraries, theme.value());
         return Exit.FINE;
     }
 }

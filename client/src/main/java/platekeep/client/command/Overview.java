@@ -27,6 +27,7 @@ final class Overview {
         lines.add("Without a verb it opens its window.");
         lines.add("  --sample                 opens the sample library; without a display it shows it in the terminal");
         lines.add("  --sample-folder FOLDER   where the sample library lies or is made");
+        lines.add("  --theme light, --theme dark   how the window looks; with --sample or open");
         lines.add("  --help, --version");
         lines.add("");
         lines.add("Verbs (\"platekeep VERB --help\" tells more, with an example):");

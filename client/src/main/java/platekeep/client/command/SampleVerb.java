@@ -24,6 +24,8 @@ final class SampleVerb extends Verb {
 
     private final Word tour = flag("Show it in the terminal even where there is a display.", "--tour");
 
+    private final Word theme = option(Times.AT_MOST_ONCE, "THEME", ThemeWord.DESCRIPTION, "--theme");
+
     SampleVerb(Desk desk) {
         super(
                 desk,
@@ -35,12 +37,13 @@ final class SampleVerb extends Verb {
 
     @Override
     protected int answer() throws Trouble, LibraryException {
+        ThemeWord.of(theme);
         Path parent = folder.value().isPresent()
                 ? desk.at(folder.value().get())
                 : desk.means().dataFolder().resolve("sample");
         Path library = desk.means().samples().madeIn(parent);
         if (!tour.given() && desk.means().screen().isThere()) {
-            desk.means().screen().open(List.of(library));
+            desk.means().screen().open(List.of(library), theme.value());
         } else {
             Tour.take(desk, library);
         }

@@ -46,6 +46,11 @@ public final class GalleryPresenter implements RoomListener {
         room.listen(this);
     }
 
+    /** The gallery comes to the front; with no library open yet it says so. */
+    public void entered() {
+        show();
+    }
+
     @Override
     public void librariesChanged() {
         List<Library> open = room.open();

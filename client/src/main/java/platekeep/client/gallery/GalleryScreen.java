@@ -60,6 +60,7 @@ public final class GalleryScreen implements Screen {
 
     @Override
     public void entered() {
+        presenter.entered();
         panel.toCards();
     }
 

@@ -156,13 +156,23 @@ final class GitLibrary implements Library {
     }
 
     @Override
+    public List<Picture> pictures(String plateId) throws LibraryException {
+        return told(NOT_READ, () -> desk.pictures(plateId));
+    }
+
+    @Override
+    public byte[] bytes(Picture picture) throws LibraryException {
+        return told("The picture could not be read", () -> desk.bytes(picture));
+    }
+
+    @Override
     public List<HandEdit> handEdits() throws LibraryException {
         return told("The folder could not be looked through", desk::handEdits);
     }
 
     @Override
-    public Version takeIn(List<HandEdit> edits, String reason) throws LibraryException {
-        return told(NOT_SAVED, () -> desk.takeIn(edits, reason));
+    public Version takeIn(List<HandEdit> edits, String reason, Optional<Hand> inNameOf) throws LibraryException {
+        return told(NOT_SAVED, () -> desk.takeIn(edits, reason, inNameOf));
     }
 
     @Override

@@ -16,6 +16,21 @@ public sealed interface Change {
     /** Put this series there, new or old by its id. */
     record PutSeries(Series series) implements Change {}
 
+    /**
+     * Put a picture beside a plate that is there or comes with the same saving. The same bytes beside the same plate are
+     * the same picture; anything but JPEG and PNG is refused.
+     */
+    record PutPicture(String plateId, Picture.Kind kind, byte[] bytes) implements Change {
+        public PutPicture {
+            bytes = bytes.clone();
+        }
+
+        @Override
+        public byte[] bytes() {
+            return bytes.clone();
+        }
+    }
+
     /** Change what the library says about itself. */
     record PutFacts(LibraryFacts facts) implements Change {}
 }

@@ -84,11 +84,24 @@ public interface Library extends AutoCloseable {
     /** Files that were changed, added or taken out by hand since the newest version, in order of path. */
     List<HandEdit> handEdits() throws LibraryException;
 
+    /** The pictures beside a plate, in order of path; none for a plate that is not there. */
+    List<Picture> pictures(String plateId) throws LibraryException;
+
+    /** The bytes of a picture, JPEG or PNG. */
+    byte[] bytes(Picture picture) throws LibraryException;
+
     /**
      * Takes files changed by hand in as one version, plates in canonical form. Refused with a sentence when one of them
-     * is damaged or has changed again since {@link #handEdits()} was asked.
+     * is damaged or has changed again since {@link #handEdits()} was asked. Cables keep their kinds as in every edit.
+     *
+     * @param inNameOf whose change it is; empty: the library's own hand
      */
-    Version takeIn(List<HandEdit> edits, String reason) throws LibraryException;
+    Version takeIn(List<HandEdit> edits, String reason, Optional<Hand> inNameOf) throws LibraryException;
+
+    /** Takes files changed by hand in, in the name of the library's own hand. */
+    default Version takeIn(List<HandEdit> edits, String reason) throws LibraryException {
+        return takeIn(edits, reason, Optional.empty());
+    }
 
     /** The folder of the shared copy; empty when none was chosen. */
     Optional<Path> sharedCopy() throws LibraryException;

@@ -1,16 +1,16 @@
 package platekeep.client.partner;
 
 import java.awt.BorderLayout;
-import java.nio.file.Path;
 import java.util.List;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import platekeep.client.ui.Ask;
+import platekeep.client.ui.FolderField;
 import platekeep.client.ui.Widgets;
 
 /** The Partner screen: on top the shared copy, below what came beside what waits. */
@@ -30,6 +30,7 @@ final class PartnerPanel extends JPanel implements PartnerView {
     private final JButton choose = Widgets.button("partner-choose-folder", "Choose folder…", this::chooseFolder);
     private transient PartnerPresenter presenter;
     private boolean showing;
+    private boolean isExpected;
 
     PartnerPanel() {
         super(new BorderLayout());
@@ -73,17 +74,28 @@ final class PartnerPanel extends JPanel implements PartnerView {
         return presenter;
     }
 
+    /** Puts the focus on the button that is most likely wanted, and again when it is known what came. */
     void toButtons() {
+        isExpected = true;
+        toUsefulButton();
+    }
+
+    private void toUsefulButton() {
         (bringIn.isEnabled() ? bringIn : send.isEnabled() ? send : look).requestFocusInWindow();
     }
 
     private void chooseFolder() {
-        JFileChooser chooser = new JFileChooser();
-        chooser.setName("partner-folder-chooser");
-        chooser.setDialogTitle("Folder of the shared copy");
-        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-        if (chooser.showDialog(this, "Share here") == JFileChooser.APPROVE_OPTION) {
-            presenter.share(Path.of(chooser.getSelectedFile().getPath()));
+        FolderField folder = new FolderField("shared-folder");
+        JPanel form = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]", "[]12[]"));
+        form.add(
+                Widgets.prose(
+                        "shared-text",
+                        "Through this folder your versions reach your partner: on a stick, or kept alike on both"
+                                + " computers. It is made where it is not there yet."),
+                "wmin 420");
+        form.add(folder);
+        if (Ask.ask(this, "Folder of the shared copy", form, "Share here", folder::wrong) == Ask.Answer.YES) {
+            presenter.share(folder.path());
         }
     }
 
@@ -112,6 +124,10 @@ final class PartnerPanel extends JPanel implements PartnerView {
                 state.looked() && !state.came().isEmpty() && !state.waits().isEmpty()
                         ? "Bring in what came first; then send."
                         : null);
+        if (isExpected && state.looked()) {
+            isExpected = false;
+            toUsefulButton();
+        }
     }
 
     private static void fill(JTextArea area, List<String> lines, String none) {

@@ -29,6 +29,7 @@ final class PartnerPresenter implements RoomListener {
     private Optional<Library> library = Optional.empty();
     private Optional<Arrivals> arrivals = Optional.empty();
     private PartnerState state = PartnerState.NOTHING;
+    private boolean wasEntered;
 
     PartnerPresenter(Workroom room, PartnerView view) {
         this.room = room;
@@ -54,6 +55,7 @@ final class PartnerPresenter implements RoomListener {
 
     /** Comes to the front: the first open library is looked at where none was chosen. */
     void entered() {
+        wasEntered = true;
         if (library.isEmpty() || !room.open().contains(library.get())) {
             library = room.open().stream().findFirst();
         }
@@ -66,7 +68,11 @@ final class PartnerPresenter implements RoomListener {
             library = Optional.empty();
             arrivals = Optional.empty();
         }
-        refresh(state.sharedCopy(), List.of(), List.of(), false);
+        if (library.isEmpty() && wasEntered && !room.open().isEmpty()) {
+            entered();
+        } else {
+            refresh(state.sharedCopy(), List.of(), List.of(), false);
+        }
     }
 
     void look() {
@@ -154,7 +160,11 @@ final class PartnerPresenter implements RoomListener {
                         room.changed(into);
                         look();
                     },
-                    () -> room.front().busy(""));
+                    () -> {
+                        // it may have come so far that a version is there
+                        room.front().busy("");
+                        room.changed(into);
+                    });
         });
     }
 

@@ -1,9 +1,9 @@
 package platekeep.client.window;
 
+import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
-import platekeep.client.task.Tasks;
+import javax.swing.Timer;
 
 /**
  * Sees to it that some part of the window has the keyboard while the window is in front. Where the part that had it
@@ -11,31 +11,30 @@ import platekeep.client.task.Tasks;
  * key works until the next click.
  */
 final class FocusKeeper {
+    /** Between two owners there is none for a moment; milliseconds until that is over for certain. */
+    private static final int MOMENT = 250;
+
     private final JFrame frame;
-    private final Tasks tasks;
+    private final Timer look = new Timer(MOMENT, e -> look());
 
-    private FocusKeeper(JFrame frame, Tasks tasks) {
+    private FocusKeeper(JFrame frame) {
         this.frame = frame;
-        this.tasks = tasks;
+        look.setRepeats(false);
     }
 
-    static void keepIn(JFrame frame, Tasks tasks) {
-        FocusKeeper keeper = new FocusKeeper(frame, tasks);
+    static void keepIn(JFrame frame) {
+        FocusKeeper keeper = new FocusKeeper(frame);
         frame.getRootPane().setFocusable(true);
-        KeyboardFocusManager.getCurrentKeyboardFocusManager()
-                .addPropertyChangeListener("focusOwner", e -> keeper.later());
-        KeyboardFocusManager.getCurrentKeyboardFocusManager()
-                .addPropertyChangeListener("focusedWindow", e -> keeper.later());
+        KeyboardFocusManager manager = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        manager.addPropertyChangeListener("focusOwner", e -> keeper.look.restart());
+        manager.addPropertyChangeListener("focusedWindow", e -> keeper.look.restart());
     }
 
-    /** Between two owners there is none for a moment, so this looks when what is under way is over. */
-    private void later() {
-        tasks.onEventThread(() -> {
-            boolean isNobodys = frame.isFocused() && frame.getFocusOwner() == null;
-            if (isNobodys) {
-                JComponent root = frame.getRootPane();
-                root.requestFocusInWindow();
-            }
-        });
+    private void look() {
+        if (frame.isFocused() && frame.getFocusOwner() == null) {
+            Component last = frame.getMostRecentFocusOwner();
+            boolean isThere = last != null && last != frame && last.isShowing() && last.isEnabled();
+            (isThere ? last : frame.getRootPane()).requestFocusInWindow();
+        }
     }
 }

@@ -1,18 +1,16 @@
 package platekeep.client.window;
 
 import java.awt.Component;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
-import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.library.Hand;
 import platekeep.client.ui.Ask;
+import platekeep.client.ui.FolderField;
 import platekeep.client.ui.Widgets;
 
 /** The questions about libraries: where one lies, what it is called, who she is. */
@@ -128,47 +126,6 @@ final class LibraryDialogs {
 
         Hand hand() {
             return new Hand(name.getText().strip(), address.getText().strip());
-        }
-    }
-
-    /** A folder, typed or chosen. */
-    private static final class FolderField extends JPanel {
-        private static final long serialVersionUID = 1L;
-
-        private final JTextField text;
-
-        FolderField(String name) {
-            super(new MigLayout("insets 0, fillx", "[grow, fill]6[]"));
-            text = field(name, "");
-            JButton choose = Widgets.button(name + "-choose", "Choose…", this::choose);
-            add(text);
-            add(choose);
-        }
-
-        private void choose() {
-            JFileChooser chooser = new JFileChooser(text.getText().isBlank() ? null : text.getText());
-            chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-            if (chooser.showDialog(this, "Choose this folder") == JFileChooser.APPROVE_OPTION) {
-                text.setText(chooser.getSelectedFile().getPath());
-            }
-        }
-
-        Optional<String> wrong() {
-            if (text.getText().isBlank()) {
-                return Optional.of("Choose a folder.");
-            }
-            try {
-                Path path = Path.of(text.getText().strip());
-                return path.isAbsolute()
-                        ? Optional.empty()
-                        : Optional.of("Give the folder from its root on, or choose it with the button.");
-            } catch (InvalidPathException e) {
-                return Optional.of("\"" + text.getText() + "\" cannot be the name of a folder on this computer.");
-            }
-        }
-
-        Path path() {
-            return Path.of(text.getText().strip()).normalize();
         }
     }
 }

@@ -67,7 +67,7 @@ public final class MainWindow implements Front, RoomListener {
                 close();
             }
         });
-        FocusKeeper.keepIn(frame, room.tasks());
+        FocusKeeper.keepIn(frame);
         room.listen(this);
     }
 

@@ -42,14 +42,13 @@ class DraftGuiTest {
             program.until("notice-bar", "is gone", seen -> !seen.showing());
             work.isDraft();
             work.save("A chalk corner");
-            program.keys("ctrl Q");
-            program.hasClosed();
+            work.close();
         }
         try (Program program = desks.open(TwoDesks.WENNA)) {
-            new Work(program).openPlate(TwoDesks.TITLE);
+            Work work = new Work(program);
+            work.openPlate(TwoDesks.TITLE);
             assertThat(program.see("notice-bar").showing()).isFalse();
-            program.keys("ctrl Q");
-            program.hasClosed();
+            work.close();
         }
         assertThat(Work.drafts(desks.home(TwoDesks.WENNA))).isEmpty();
         assertThat(desks.git(TwoDesks.WENNA, "show", "HEAD:" + TwoDesks.PLATE))

@@ -106,7 +106,7 @@ public final class Eye {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         return owner == null || !owner.isShowing() || isBlocked(owner)
                 ? Map.of()
-                : Map.of("owner", String.valueOf(owner.getName()));
+                : Map.of("owner", owner.getName() + " " + owner.getClass().getSimpleName());
     }
 
     /** The middle of a cable's place on the chart, as far as it is in view. */
@@ -211,7 +211,7 @@ public final class Eye {
             return String.valueOf(box.getSelectedItem());
         }
         if (component instanceof JSpinner spinner) {
-            return String.valueOf(spinner.getValue());
+            return ((JSpinner.DefaultEditor) spinner.getEditor()).getTextField().getText();
         }
         if (component instanceof Accessible accessible && accessible.getAccessibleContext() != null) {
             return String.valueOf(accessible.getAccessibleContext().getAccessibleDescription());

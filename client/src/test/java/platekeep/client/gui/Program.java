@@ -31,7 +31,7 @@ import java.util.jar.Manifest;
  */
 final class Program implements AutoCloseable {
     /** Generous, since it only ends what hangs; a machine under load takes its time to start a window. */
-    private static final long MOST_SECONDS = 90;
+    private static final long MOST_SECONDS = Long.getLong("platekeep.gui.seconds", 90);
 
     private static final int PAUSE = 40;
 

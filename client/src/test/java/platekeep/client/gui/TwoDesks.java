@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import platekeep.client.command.Shell;
 
 /** Two designers, each with a home and a library of her own, and the folder that both can reach. */
@@ -105,5 +106,25 @@ final class TwoDesks {
         Shell.Done done = new Shell(home(who)).git(library(who), words);
         assertThat(done.exit()).as(done.text()).isZero();
         return done.text();
+    }
+
+    /** Both libraries and the shared copy are sound, and both have come to the same plates, bytes and all. */
+    void agree() throws Exception {
+        String tree = "HEAD^{tree}";
+        assertThat(git(WENNA, "rev-parse", tree)).isEqualTo(git(ISOLDE, "rev-parse", tree));
+        assertThat(git(WENNA, "status", "--porcelain")).isEmpty();
+        assertThat(git(ISOLDE, "status", "--porcelain")).isEmpty();
+        for (Path folder : List.of(library(WENNA), library(ISOLDE), shared())) {
+            Shell.Done done = new Shell(home(WENNA)).git(folder, "fsck", "--strict", "--full");
+            assertThat(done.exit()).as(done.text()).isZero();
+            assertThat(done.text()).doesNotContain("error", "warning");
+        }
+    }
+
+    /** How many versions of a designer's library have two parents. */
+    int joins(String who) throws Exception {
+        return (int) git(who, "rev-list", "--min-parents=2", "--max-parents=2", "HEAD")
+                .lines()
+                .count();
     }
 }

@@ -70,6 +70,58 @@ final class Work {
         program.says("status", "Saved: " + reason);
     }
 
+    /** Sends what waits, on the Partner screen. */
+    void send() {
+        program.keys("ctrl 5");
+        program.click("partner-send");
+        program.says("status", " sent.");
+    }
+
+    /** Brings in what the partner sent, on the Partner screen. */
+    void bringIn() {
+        program.keys("ctrl 5");
+        program.reach("partner-bring-in");
+        program.focus("partner-bring-in");
+        program.keys("ctrl B");
+        program.says("status", "Brought in: ");
+    }
+
+    /** Chooses the folder of the shared copy. */
+    void shareIn(Path folder) {
+        program.keys("ctrl 5");
+        program.click("partner-choose-folder");
+        program.fill("shared-folder", folder.toString());
+        program.keys("ENTER");
+        program.says("partner-shared-copy", folder.toString());
+    }
+
+    /** Decides the clash that is shown on the Join screen for what one of the two made, by the key beside it. */
+    void decide(String place, String who) {
+        program.says("join-where", place);
+        for (int i = 1; i <= 3; i++) {
+            if (program.see("join-who-" + i).text().contains(who)) {
+                program.keys(String.valueOf(i));
+                return;
+            }
+        }
+        throw new AssertionError("no answer of " + who);
+    }
+
+    /** Saves what was decided on the Join screen. */
+    void saveJoined(String reason) {
+        program.reach("join-save");
+        program.keys("ctrl S");
+        program.fill("save-reason", reason);
+        program.keys("ENTER");
+        program.says("status", "Version saved.");
+    }
+
+    /** Closes the window. */
+    void close() {
+        program.keys("ctrl Q");
+        program.hasClosed();
+    }
+
     /** Waits until a draft that holds this text lies on disk. */
     void isKept(Path home, String part) {
         program.until(

@@ -205,12 +205,22 @@ public final class MemoryLibrary implements Library {
     }
 
     @Override
+    public List<Picture> pictures(String plateId) {
+        return List.of();
+    }
+
+    @Override
+    public byte[] bytes(Picture picture) throws LibraryException {
+        throw new LibraryException("That picture is not here.");
+    }
+
+    @Override
     public List<HandEdit> handEdits() {
         return List.of();
     }
 
     @Override
-    public Version takeIn(List<HandEdit> edits, String reason) throws LibraryException {
+    public Version takeIn(List<HandEdit> edits, String reason, Optional<Hand> inNameOf) throws LibraryException {
         throw new LibraryException("Nothing was changed by hand.");
     }
 

@@ -1,10 +1,10 @@
 package platekeep.client.command.keep;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import platekeep.client.command.desk.Desk;
 import platekeep.client.command.desk.Exit;
 import platekeep.client.command.desk.Trouble;
@@ -16,20 +16,25 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.task.Progress;
+import platekeep.model.find.Finder;
+import platekeep.model.find.Query;
+import platekeep.model.find.Summary;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
+import platekeep.model.plate.Series;
 import platekeep.model.plate.Value;
 import platekeep.model.text.Problem;
 
 /** Lists the plates of a library, narrowed down by words, themes, ages and uses. */
 public final class ListVerb extends LibraryVerb {
 
-    private final Word words = takes(Times.ANY, "WORD", "Words that the title, number, themes or notes hold.");
+    private final Word words = takes(
+            Times.ANY, "WORD", "Words to find, as in the gallery; a plate is listed when it has all of them.");
 
     private final Word themes = option(Times.ANY, "THEME", "Only plates of this theme; may be given again.", "--theme");
 
-    private final Word ages = option(Times.ANY, "AGE", "Only plates for this age; may be given again.", "--age");
+    private final Word ages = option(Times.ANY, "AGE", "Only plates for this age; given again, for either.", "--age");
 
     private final Word uses = option(Times.ANY, "USE", "Only plates for this use; may be given again.", "--for");
 
@@ -50,18 +55,13 @@ public final class ListVerb extends LibraryVerb {
 
     @Override
     protected int answer(Library library) throws Trouble, LibraryException {
-        for (String age : ages.values()) {
-            AgeWord.of(age);
-        }
+        Query query = query();
         List<Entry> entries = putAway.given()
                 ? library.putAway().stream()
                         .flatMap(step -> step.entry().stream())
                         .toList()
                 : library.list(Progress.NONE);
-        List<Line> found = entries.stream()
-                .flatMap(entry -> entry.plate().stream().map(plate -> new Line(plate, entry.path())))
-                .filter(line -> fits(line.plate()))
-                .toList();
+        List<Line> found = found(entries, library.series(), query);
         entries.forEach(this::warnOfDamage);
         if (asJson()) {
             sayJson(found.stream().map(ListVerb::json).toList());
@@ -77,18 +77,22 @@ public final class ListVerb extends LibraryVerb {
                 .forEach(problem -> desk.warn("Damaged: " + problem.sentence()));
     }
 
-    private boolean fits(Plate plate) {
-        String text = Stream.of(
-                        Stream.of(plate.title(), plate.number().orElse("")),
-                        plate.themes().stream(),
-                        plate.notes().stream())
-                .flatMap(s -> s)
-                .collect(Collectors.joining("\n"))
-                .toLowerCase(Locale.ROOT);
-        return words.values().stream().allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)))
-                && plate.themes().containsAll(themes.values())
-                && plate.uses().containsAll(uses.values())
-                && plate.ages().stream().map(Age::word).toList().containsAll(ages.values());
+    private Query query() throws Trouble {
+        Set<Age> wanted = EnumSet.noneOf(Age.class);
+        for (String age : ages.values()) {
+            wanted.add(AgeWord.of(age));
+        }
+        return new Query(String.join(" ", words.values()), Set.copyOf(themes.values()), wanted, Set.of());
+    }
+
+    private List<Line> found(List<Entry> entries, List<Series> series, Query query) {
+        List<Line> lines = entries.stream()
+                .flatMap(entry -> entry.plate().stream().map(plate -> new Line(plate, entry.path())))
+                .filter(line -> line.plate().uses().containsAll(uses.values()))
+                .toList();
+        List<Summary> summaries =
+                lines.stream().map(line -> Summary.of(line.plate(), series)).toList();
+        return Finder.find(summaries, query).at().stream().map(lines::get).toList();
     }
 
     private static String text(Line line) {

@@ -31,7 +31,7 @@ public final class SaveVerb extends LibraryVerb {
     private final Word by = option(
             Times.AT_MOST_ONCE,
             "\"NAME <ADDRESS>\"",
-            "In whose name, when it is not yours; for plates that lie elsewhere.",
+            "In whose name, when it is not yours.",
             "--by");
 
     public SaveVerb(Desk desk) {
@@ -83,16 +83,15 @@ public final class SaveVerb extends LibraryVerb {
     }
 
     private Version takeIn(Library library, List<HandEdit> edits) throws Trouble, LibraryException {
-        if (by.value().isPresent()) {
-            throw new Trouble("Files changed by hand in the library's folder are saved in your own name;"
-                    + " to save in another's, keep the plate file elsewhere and name it.");
-        }
-        return library.takeIn(edits, reason.text());
+        return library.takeIn(edits, reason.text(), inNameOf());
+    }
+
+    private Optional<Hand> inNameOf() throws Trouble {
+        return by.value().isPresent() ? Optional.of(HandWord.of(by.value().get())) : Optional.empty();
     }
 
     private Version put(Library library, List<PlateFile> plates) throws Trouble, LibraryException {
-        Optional<Hand> hand =
-                by.value().isPresent() ? Optional.of(HandWord.of(by.value().get())) : Optional.empty();
+        Optional<Hand> hand = inNameOf();
         Optional<String> seen = library.newest().map(Version::id);
         List<Change> changes = new ArrayList<>();
         for (PlateFile plate : plates) {

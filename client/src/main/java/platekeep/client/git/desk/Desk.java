@@ -57,6 +57,14 @@ public final class Desk {
         return looking.series();
     }
 
+    public List<Picture> pictures(String plateId) throws IOException {
+        return looking.pictures(plateId);
+    }
+
+    public byte[] bytes(Picture picture) throws IOException {
+        return room.store().bytes(ObjectId.fromString(picture.content()));
+    }
+
     public List<Version> versions(int most) throws IOException {
         return looking.versions(most);
     }
@@ -81,7 +89,8 @@ public final class Desk {
         return new HandEdits(room).find();
     }
 
-    public Version takeIn(List<HandEdit> edits, String reason) throws IOException, LibraryException {
-        return new TakeIn(room).takeIn(edits, reason);
+    public Version takeIn(List<HandEdit> edits, String reason, Optional<Hand> inNameOf)
+            throws IOException, LibraryException {
+        return new TakeIn(room).takeIn(edits, reason, inNameOf);
     }
 }

@@ -11,11 +11,13 @@ import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.history.Step;
 import platekeep.client.git.history.Touch;
 import platekeep.client.git.plates.Paths;
+import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.git.plates.PlaceTable;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.PlateIdScan;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.FileAt;
+import platekeep.client.git.store.Store;
 import platekeep.client.git.store.Writing;
 import platekeep.client.library.Change;
 import platekeep.client.library.LibraryException;
@@ -34,6 +36,9 @@ final class Edit {
     private final Shelf shelf;
     private final SortedMap<String, FileAt> files;
     private final Map<String, String> pathOf = new HashMap<>();
+    /** The plates that come with this saving, by their content. */
+    private final Map<ObjectId, String> ids = new HashMap<>();
+
     private final SortedMap<String, Optional<FileAt>> changes = new TreeMap<>();
 
     Edit(Workroom room, Writing writing, Shelf shelf) {
@@ -92,7 +97,32 @@ final class Edit {
             byte[] bytes = LibraryText.bytes(facts.facts());
             refuseUnreadable(LibraryText.read(PlateFiles.FACTS, bytes));
             put(PlateFiles.FACTS, Optional.of(writing.keep(bytes)));
+        } else if (change instanceof Change.PutPicture picture) {
+            putPicture(picture);
         }
+    }
+
+    /** Beside the plate, which may have come with this very saving. */
+    private void putPicture(Change.PutPicture picture) throws IOException, LibraryException {
+        byte[] bytes = picture.bytes();
+        if (bytes.length > Store.LARGEST_FILE) {
+            throw Refusals.tooLargePicture();
+        }
+        String name = PictureFiles.name(picture.plateId(), picture.kind(), bytes).orElseThrow(Refusals::noPicture);
+        String plate = placeOf(picture.plateId()).orElseThrow(Refusals::noPlateForPicture);
+        put(plate.substring(0, plate.lastIndexOf('/') + 1) + name, Optional.of(writing.keep(bytes)));
+    }
+
+    private Optional<String> placeOf(String plateId) throws IOException {
+        for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
+            Optional<FileAt> file = change.getValue();
+            if (file.isPresent()
+                    && PlateFiles.isPlate(change.getKey())
+                    && plateId.equals(ids.get(file.get().content()))) {
+                return Optional.of(change.getKey());
+            }
+        }
+        return shelf.path(plateId).filter(files::containsKey);
     }
 
     private void putPlate(Plate plate) throws IOException, LibraryException {
@@ -102,6 +132,7 @@ final class Edit {
         byte[] bytes = PlateText.bytes(plate);
         refuseUnreadable(PlateText.read(plate.title(), bytes));
         FileAt file = writing.keep(bytes);
+        ids.put(file.content(), plate.id());
         Optional<String> path = shelf.path(plate.id());
         if (path.isPresent()) {
             put(path.get(), Optional.of(file));

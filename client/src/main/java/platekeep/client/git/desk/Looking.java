@@ -11,10 +11,12 @@ import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.history.Step;
 import platekeep.client.git.history.Touch;
 import platekeep.client.git.history.VersionNames;
+import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.FileAt;
 import platekeep.client.library.Entry;
+import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Version;
 import platekeep.model.plate.Series;
@@ -35,6 +37,18 @@ final class Looking {
     Optional<Entry> plate(Shelf shelf, String plateId) throws IOException {
         Optional<String> path = shelf.path(plateId);
         return path.isEmpty() ? Optional.empty() : Optional.of(room.entries().of(shelf, path.get()));
+    }
+
+    List<Picture> pictures(String plateId) throws IOException {
+        List<Picture> out = new ArrayList<>();
+        for (Map.Entry<String, FileAt> file : room.newestShelf().files().files().entrySet()) {
+            if (file.getValue().isPlain()) {
+                PictureFiles.at(file.getKey(), file.getValue().content().name())
+                        .filter(picture -> picture.plateId().equals(plateId))
+                        .ifPresent(out::add);
+            }
+        }
+        return out;
     }
 
     List<Series> series() throws IOException {

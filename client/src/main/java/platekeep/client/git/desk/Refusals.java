@@ -38,6 +38,20 @@ final class Refusals {
         return new LibraryException("This cannot be saved as it is: " + sentence + "." + NOTHING_LOST);
     }
 
+    static LibraryException noPicture() {
+        return new LibraryException(
+                "This file is neither a JPEG nor a PNG picture. Save it as one of the two first. Nothing was changed.");
+    }
+
+    static LibraryException tooLargePicture() {
+        return new LibraryException("This picture is larger than 64 MB, which is more than a library keeps. Make it"
+                + " smaller first. Nothing was changed.");
+    }
+
+    static LibraryException noPlateForPicture() {
+        return new LibraryException("The plate that the picture belongs to is not in the library. Nothing was changed.");
+    }
+
     static LibraryException noFacts() {
         return new LibraryException("The file library.json in this folder is missing or damaged. Bring it back from an"
                 + " older version or from your partner.");

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.jgit.lib.ObjectId;
+import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.git.store.Writing;
 import platekeep.client.library.Change;
 import platekeep.client.library.Hand;
@@ -66,6 +67,9 @@ final class Saver {
         }
         if (change instanceof Change.PutSeries series) {
             return "series " + series.series().id();
+        }
+        if (change instanceof Change.PutPicture picture) {
+            return "picture " + PictureFiles.name(picture.plateId(), picture.kind(), picture.bytes());
         }
         return "facts";
     }

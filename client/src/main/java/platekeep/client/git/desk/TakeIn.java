@@ -16,6 +16,7 @@ import platekeep.client.library.HandEdit;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Version;
 import platekeep.model.plate.Plate;
+import platekeep.model.stitch.KeptKinds;
 import platekeep.model.stitch.RowIds;
 import platekeep.model.text.LibraryText;
 import platekeep.model.text.PlateText;
@@ -24,7 +25,8 @@ import platekeep.model.text.SeriesText;
 
 /**
  * Makes a version of files that were changed by hand. Plates, series and what the library says about itself are read
- * first and kept in canonical form; rows that were typed without an id get one.
+ * first and kept in canonical form; rows that were typed without an id get
+ * one, and cables keep their kinds as in every edit.
  */
 final class TakeIn {
     private final Workroom room;
@@ -33,7 +35,7 @@ final class TakeIn {
         this.room = room;
     }
 
-    Version takeIn(List<HandEdit> edits, String reason) throws IOException, LibraryException {
+    Version takeIn(List<HandEdit> edits, String reason, Optional<Hand> inNameOf) throws IOException, LibraryException {
         if (reason.isBlank()) {
             throw Refusals.noReason();
         }
@@ -47,7 +49,7 @@ final class TakeIn {
             if (changes.isEmpty()) {
                 throw Refusals.nothingChanged();
             }
-            ObjectId id = writing.takeIn(newest, changes, room.facts(hand, hand, reason));
+            ObjectId id = writing.takeIn(newest, changes, room.facts(inNameOf.orElse(hand), hand, reason));
             return room.version(id);
         }
     }
@@ -58,13 +60,16 @@ final class TakeIn {
         if (edit.isPlate() && !content.equals(edit.now().map(Entry::content))) {
             throw Refusals.changedAgain(edit.path());
         }
-        return bytes.isEmpty() ? Optional.empty() : Optional.of(writing.keep(canonical(edit.path(), bytes.get())));
+        return bytes.isEmpty() ? Optional.empty() : Optional.of(writing.keep(canonical(edit, bytes.get())));
     }
 
-    private static byte[] canonical(String path, byte[] bytes) throws LibraryException {
+    private static byte[] canonical(HandEdit edit, byte[] bytes) throws LibraryException {
+        String path = edit.path();
         if (PlateFiles.isPlate(path)) {
-            Plate plate = orRefuse(PlateText.read(path, bytes));
-            return PlateText.bytes(RowIds.given(plate));
+            Plate edited = RowIds.given(orRefuse(PlateText.read(path, bytes)));
+            Optional<Plate> before = edit.before().flatMap(Entry::plate).filter(was -> was.id().equals(edited.id()));
+            return PlateText.bytes(before.map(was -> KeptKinds.after(RowIds.given(was), edited))
+                    .orElse(edited));
         }
         if (PlateFiles.isSeries(path)) {
             return SeriesText.bytes(orRefuse(SeriesText.read(path, bytes)));

@@ -92,7 +92,7 @@ final class TouchScan implements AutoCloseable {
         if (known != null) {
             return Optional.of(known);
         }
-        byte[] text = reader.open(content, Constants.OBJ_BLOB).getCachedBytes(Store.LARGEST_FILE);
+        byte[] text = Store.bytes(reader, content);
         Optional<String> id = PlateIdScan.of(text).or(() -> before);
         id.ifPresent(plate -> plateOf.put(content.copy(), plate));
         return id;

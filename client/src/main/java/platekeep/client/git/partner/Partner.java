@@ -165,9 +165,20 @@ public final class Partner {
             ObjectId mine = room.store().newest().orElseThrow(Refusals::notLookedAt);
             refuseIfMovedMeanwhile(seen, settled);
             BroughtIn result = new Bringing(room, writing, hand).bringIn(mine, theirs, settled);
-            new NameExchange(room, writing).takeOver();
+            takeNamesOver(writing);
             progress.at(2, 2, "brought in");
             return result;
+        }
+    }
+
+    /** The version is there by now; what fails here fails for the names alone. */
+    private void takeNamesOver(Writing writing) throws LibraryException {
+        try {
+            new NameExchange(room, writing).takeOver();
+        } catch (IOException e) {
+            throw Refusals.namesNotTakenOver(e);
+        } catch (LibraryException e) {
+            throw Refusals.namesNotTakenOver(e);
         }
     }
 

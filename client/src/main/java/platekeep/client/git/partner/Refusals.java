@@ -69,6 +69,13 @@ final class Refusals {
                 + " bring in. Nothing was changed; what you settled is still in the window.");
     }
 
+    static LibraryException namesNotTakenOver(Exception cause) {
+        return new LibraryException(
+                "Your partner's versions were brought in and are safe in your history. Only the names that your partner"
+                        + " gave to versions could not all be taken over; they are, with the next bringing in or sending.",
+                cause);
+    }
+
     static LibraryException notLookedAt() {
         return new LibraryException(
                 "There is nothing to bring in, or it was never looked at. Look at the shared copy first.");

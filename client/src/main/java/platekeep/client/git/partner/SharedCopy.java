@@ -13,6 +13,7 @@ import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.NullProgressMonitor;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.Ref;
+import org.eclipse.jgit.lib.RefUpdate;
 import org.eclipse.jgit.lib.Repository;
 import org.eclipse.jgit.lib.StoredConfig;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
@@ -24,6 +25,8 @@ import org.eclipse.jgit.transport.Transport;
 import org.eclipse.jgit.transport.URIish;
 import platekeep.client.git.store.FileNames;
 import platekeep.client.git.store.Store;
+import platekeep.client.git.store.StoreLock;
+import platekeep.client.git.store.TreeFiles;
 import platekeep.client.library.LibraryException;
 
 /**
@@ -107,7 +110,7 @@ public final class SharedCopy {
 
     /**
      * Takes over what is new in a shared copy, each part looked through before anything refers to it, and notes what is
-     * newest there.
+     * newest there. One after the other where several look, since two that note at once would each miss something.
      *
      * @return the newest version there; empty while it has none
      */
@@ -116,6 +119,13 @@ public final class SharedCopy {
         if (branch.isEmpty()) {
             return Optional.empty();
         }
+        try (StoreLock alone = store.lookAlone()) {
+            return look(folder, branch.get());
+        }
+    }
+
+    private Optional<ObjectId> look(Path folder, String branch) throws IOException {
+        Optional<ObjectId> before = seen();
         try (Transport transport = Transport.open(store.repository(), uri(folder))) {
             transport.setCheckFetchedObjects(true);
             transport.setObjectChecker(FileNames.checker());
@@ -123,10 +133,31 @@ public final class SharedCopy {
             transport.fetch(
                     NullProgressMonitor.INSTANCE,
                     List.of(
-                            new RefSpec("+" + branch.get() + ":" + SEEN),
+                            new RefSpec("+" + branch + ":" + SEEN),
                             new RefSpec("+" + Constants.R_TAGS + "*:" + SEEN_NAMES + "*")));
         }
-        return seen();
+        Optional<ObjectId> now = seen();
+        if (now.isPresent() && !now.equals(before)) {
+            try {
+                store.refuseTooMuch(now.get(), before);
+            } catch (TreeFiles.TooMuch e) {
+                note(before);
+                throw e;
+            }
+        }
+        return now;
+    }
+
+    /** Puts the note of what was seen back, so that nothing looks at what was refused. */
+    private void note(Optional<ObjectId> before) throws IOException {
+        RefUpdate update = store.repository().updateRef(SEEN);
+        update.setForceUpdate(true);
+        if (before.isPresent()) {
+            update.setNewObjectId(before.get());
+            update.update();
+        } else {
+            update.delete();
+        }
     }
 
     /** The ref that the shared copy's newest version is under; empty while it has none. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
@@ -158,13 +159,45 @@ public final class Store implements AutoCloseable {
     /** The bytes of a file's content. */
     public byte[] bytes(ObjectId content) throws IOException {
         try (ObjectReader reader = repository.newObjectReader()) {
+            return bytes(reader, content);
+        }
+    }
+
+    /** The same with a reader at hand; a content larger than {@link #LARGEST_FILE} is not read. */
+    public static byte[] bytes(ObjectReader reader, ObjectId content) throws IOException {
+        try {
             return reader.open(content, Constants.OBJ_BLOB).getCachedBytes(LARGEST_FILE);
+        } catch (LargeObjectException e) {
+            throw new TreeFiles.TooMuch("one file is larger than 64 MB");
+        }
+    }
+
+    /**
+     * Looks at a version that came from elsewhere before anything of it is read: how many files it has, how deep they
+     * lie and how large each is that the other version does not have.
+     */
+    public void refuseTooMuch(ObjectId version, Optional<ObjectId> known) throws IOException {
+        TreeFiles there = files(version);
+        TreeFiles before = known.isPresent() ? files(known.get()) : TreeFiles.NONE;
+        try (ObjectReader reader = repository.newObjectReader()) {
+            for (Map.Entry<String, FileAt> file : there.files().entrySet()) {
+                boolean isNew = file.getValue().isPlain()
+                        && !before.at(file.getKey()).equals(Optional.of(file.getValue()));
+                if (isNew && reader.getObjectSize(file.getValue().content(), Constants.OBJ_BLOB) > LARGEST_FILE) {
+                    throw new TreeFiles.TooMuch(file.getKey() + " is larger than 64 MB");
+                }
+            }
         }
     }
 
     /** Begins writing: takes the lock, and finishes first what a killed program left half done. */
     public Writing write() throws IOException {
         return Writing.begin(this);
+    }
+
+    /** Keeps others from noting what they see in a shared copy until it is closed. */
+    public StoreLock lookAlone() throws IOException {
+        return StoreLock.takeToLook(repository.getDirectory().toPath());
     }
 
     Disk disk() {

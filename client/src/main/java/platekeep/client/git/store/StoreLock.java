@@ -14,7 +14,7 @@ import java.util.concurrent.locks.ReentrantLock;
  * One writer at a time in a folder, among the threads of this program and among programs. The operating system holds
  * the lock for a process, so one that was killed leaves none behind; the empty file that carries the lock stays.
  */
-final class StoreLock implements AutoCloseable {
+public final class StoreLock implements AutoCloseable {
     private static final Map<Path, ReentrantLock> IN_THIS_PROGRAM = new ConcurrentHashMap<>();
     private static final int TRIES = 400;
     private static final int MILLIS_BETWEEN = 50;
@@ -33,7 +33,16 @@ final class StoreLock implements AutoCloseable {
      * @throws Busy when another one still writes after that time
      */
     static StoreLock take(Path gitFolder) throws IOException {
-        ReentrantLock lock = IN_THIS_PROGRAM.computeIfAbsent(gitFolder.toRealPath(), path -> new ReentrantLock());
+        return takeFile(gitFolder.toRealPath().resolve("platekeep.lock"));
+    }
+
+    /** Takes the lock of those who note what they saw in a shared copy; it does not keep writers out. */
+    static StoreLock takeToLook(Path gitFolder) throws IOException {
+        return takeFile(gitFolder.toRealPath().resolve("platekeep.look"));
+    }
+
+    private static StoreLock takeFile(Path file) throws IOException {
+        ReentrantLock lock = IN_THIS_PROGRAM.computeIfAbsent(file, path -> new ReentrantLock());
         try {
             if (!lock.tryLock((long) TRIES * MILLIS_BETWEEN, TimeUnit.MILLISECONDS)) {
                 throw new Busy();
@@ -42,7 +51,7 @@ final class StoreLock implements AutoCloseable {
             throw new Busy();
         }
         try {
-            return new StoreLock(lock, lockedFile(gitFolder.resolve("platekeep.lock")));
+            return new StoreLock(lock, lockedFile(file));
         } catch (IOException | RuntimeException e) {
             lock.unlock();
             throw e;
