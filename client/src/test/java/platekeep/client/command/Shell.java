@@ -14,7 +14,7 @@ import java.util.concurrent.TimeUnit;
  * does not depend on the machine.
  */
 public final class Shell {
-    private static final long MOST_SECONDS = 60;
+    private static final long MOST_SECONDS = 180;
 
     private final Path home;
 

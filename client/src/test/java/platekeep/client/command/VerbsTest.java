@@ -55,6 +55,15 @@ class VerbsTest {
     }
 
     @Test
+    void aThemeThatIsNotThereIsTrouble() {
+        for (String word : List.of("open", "--sample")) {
+            Typed typed = Typed.in(here, word, "--theme", "pink");
+            assertThat(typed.exit()).isEqualTo(2);
+            assertThat(typed.err()).isEqualTo("There is no theme \"pink\"; there are light and dark.\n");
+        }
+    }
+
+    @Test
     void aBugEndsInACalmSentenceAndIsLogged() {
         Logger logger = Logger.getLogger(Verbs.class.getName());
         List<LogRecord> logged = new ArrayList<>();

@@ -80,8 +80,8 @@ class MainJobGuiTest {
             work.paintByKeys(YELLOW, 1, 2);
             work.paintByKeys(BRICK, 1, 8);
             work.save("A chalk foot");
-            work.bringIn();
-            work.decide("pleats 3", TwoDesks.WENNA);
+            work.bringInToDecide("2 of 2 open");
+            work.decide("pleats 3 to 4", TwoDesks.WENNA, "1 of 2 open");
             work.isKept(desks.home(TwoDesks.ISOLDE), "aa02 ..bcccccc..");
             program.kill();
         }
@@ -90,9 +90,9 @@ class MainJobGuiTest {
     private void isoldeDecidesTheRestAndSends() throws Exception {
         try (Program program = desks.open(TwoDesks.ISOLDE)) {
             Work work = new Work(program);
-            program.keys("ctrl 4");
-            work.decide("pleats 9", TwoDesks.WENNA);
-            work.saveJoined("Wenna's lamp on my foot");
+            work.goOnDeciding("1 of 2 open");
+            work.decide("pleats 9 to 10", TwoDesks.WENNA, "All 2 decided");
+            work.saveJoined();
             work.send();
             work.close();
         }

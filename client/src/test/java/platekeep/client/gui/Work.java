@@ -1,5 +1,7 @@
 package platekeep.client.gui;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -95,25 +97,45 @@ final class Work {
         program.says("partner-shared-copy", folder.toString());
     }
 
-    /** Decides the clash that is shown on the Join screen for what one of the two made, by the key beside it. */
-    void decide(String place, String who) {
-        program.says("join-where", place);
-        for (int i = 1; i <= 3; i++) {
-            if (program.see("join-who-" + i).text().contains(who)) {
-                program.keys(String.valueOf(i));
-                return;
-            }
+    /** Brings in what the partner sent where there is something to decide first: that is on the Join screen. */
+    void bringInToDecide(String counter) {
+        program.keys("ctrl 5");
+        program.reach("partner-bring-in");
+        program.focus("partner-bring-in");
+        program.keys("ctrl B");
+        program.says("join-counter", counter);
+    }
+
+    /** Goes to what is left to decide of a join that was begun before. */
+    void goOnDeciding(String counter) {
+        // a library that is still being opened has nothing to decide yet
+        program.item("gallery-plates", TwoDesks.TITLE);
+        program.keys("ctrl 4");
+        program.says("join-counter", counter);
+    }
+
+    /** Decides a clash for what one of the two made, by the key beside that answer. */
+    void decide(String place, String who, String counter) {
+        program.focus("join-matters");
+        for (int i = 0; i < 2 && !program.see("join-where").text().contains(place); i++) {
+            program.keys("N");
         }
-        throw new AssertionError("no answer of " + who);
+        program.says("join-where", place);
+        program.until("join-who-1", "is there", Seen::showing);
+        int answer = 1;
+        while (!program.see("join-who-" + answer).text().contains(who)) {
+            answer++;
+            assertThat(answer).as("the number of the answer of " + who).isLessThan(5);
+        }
+        program.keys(String.valueOf(answer));
+        program.says("join-counter", counter);
     }
 
     /** Saves what was decided on the Join screen. */
-    void saveJoined(String reason) {
+    void saveJoined() {
         program.reach("join-save");
         program.keys("ctrl S");
-        program.fill("save-reason", reason);
-        program.keys("ENTER");
-        program.says("status", "Version saved.");
+        program.says("status", "Saved as one version: 1 plate joined");
     }
 
     /** Closes the window. */

@@ -29,8 +29,8 @@ import platekeep.model.text.Problem;
 /** Lists the plates of a library, narrowed down by words, themes, ages and uses. */
 public final class ListVerb extends LibraryVerb {
 
-    private final Word words = takes(
-            Times.ANY, "WORD", "Words to find, as in the gallery; a plate is listed when it has all of them.");
+    private final Word words =
+            takes(Times.ANY, "WORD", "Words to find, as in the gallery; a plate is listed when it has all of them.");
 
     private final Word themes = option(Times.ANY, "THEME", "Only plates of this theme; may be given again.", "--theme");
 

@@ -28,11 +28,8 @@ public final class SaveVerb extends LibraryVerb {
 
     private final Word reason = option(Times.ONCE, "REASON", "Why.", "--reason");
 
-    private final Word by = option(
-            Times.AT_MOST_ONCE,
-            "\"NAME <ADDRESS>\"",
-            "In whose name, when it is not yours.",
-            "--by");
+    private final Word by =
+            option(Times.AT_MOST_ONCE, "\"NAME <ADDRESS>\"", "In whose name, when it is not yours.", "--by");
 
     public SaveVerb(Desk desk) {
         super(

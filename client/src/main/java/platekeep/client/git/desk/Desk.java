@@ -10,6 +10,7 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Saving;
 import platekeep.client.library.Version;

@@ -108,7 +108,8 @@ final class Edit {
         if (bytes.length > Store.LARGEST_FILE) {
             throw Refusals.tooLargePicture();
         }
-        String name = PictureFiles.name(picture.plateId(), picture.kind(), bytes).orElseThrow(Refusals::noPicture);
+        String name =
+                PictureFiles.name(picture.plateId(), picture.kind(), bytes).orElseThrow(Refusals::noPicture);
         String plate = placeOf(picture.plateId()).orElseThrow(Refusals::noPlateForPicture);
         put(plate.substring(0, plate.lastIndexOf('/') + 1) + name, Optional.of(writing.keep(bytes)));
     }

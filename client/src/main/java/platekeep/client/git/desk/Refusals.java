@@ -49,7 +49,8 @@ final class Refusals {
     }
 
     static LibraryException noPlateForPicture() {
-        return new LibraryException("The plate that the picture belongs to is not in the library. Nothing was changed.");
+        return new LibraryException(
+                "The plate that the picture belongs to is not in the library. Nothing was changed.");
     }
 
     static LibraryException noFacts() {

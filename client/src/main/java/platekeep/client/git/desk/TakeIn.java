@@ -66,10 +66,13 @@ final class TakeIn {
     private static byte[] canonical(HandEdit edit, byte[] bytes) throws LibraryException {
         String path = edit.path();
         if (PlateFiles.isPlate(path)) {
-            Plate edited = RowIds.given(orRefuse(PlateText.read(path, bytes)));
-            Optional<Plate> before = edit.before().flatMap(Entry::plate).filter(was -> was.id().equals(edited.id()));
-            return PlateText.bytes(before.map(was -> KeptKinds.after(RowIds.given(was), edited))
-                    .orElse(edited));
+            Plate edited = orRefuse(PlateText.read(path, bytes));
+            Optional<Plate> before =
+                    edit.before().flatMap(Entry::plate).filter(was -> was.id().equals(edited.id()));
+            // first the kinds, since giving ids writes a missing start down, and that would be the edited one
+            Plate kept = before.map(was -> KeptKinds.after(RowIds.given(was), edited))
+                    .orElse(edited);
+            return PlateText.bytes(RowIds.given(kept));
         }
         if (PlateFiles.isSeries(path)) {
             return SeriesText.bytes(orRefuse(SeriesText.read(path, bytes)));

@@ -14,8 +14,7 @@ import platekeep.client.library.Picture;
  * start-of-image marker and the marker byte after it (ITU-T T.81, table B.1).
  */
 public final class PictureFiles {
-    private static final Pattern NAME =
-            Pattern.compile("([0-9a-f-]{36})\\.(scan|photo)-[0-9a-f]{16}\\.(?:jpg|png)");
+    private static final Pattern NAME = Pattern.compile("([0-9a-f-]{36})\\.(scan|photo)-[0-9a-f]{16}\\.(?:jpg|png)");
 
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
     private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
@@ -33,8 +32,7 @@ public final class PictureFiles {
         if (!PlateFiles.isPicture(path) || !name.matches()) {
             return Optional.empty();
         }
-        Picture.Kind kind =
-                name.group(2).equals(Picture.Kind.SCAN.word()) ? Picture.Kind.SCAN : Picture.Kind.PHOTO;
+        Picture.Kind kind = name.group(2).equals(Picture.Kind.SCAN.word()) ? Picture.Kind.SCAN : Picture.Kind.PHOTO;
         return Optional.of(new Picture(name.group(1), kind, path, content));
     }
 
@@ -46,8 +44,7 @@ public final class PictureFiles {
     }
 
     private static boolean begins(byte[] bytes, byte[] with) {
-        return bytes.length > with.length
-                && java.util.Arrays.equals(bytes, 0, with.length, with, 0, with.length);
+        return bytes.length > with.length && java.util.Arrays.equals(bytes, 0, with.length, with, 0, with.length);
     }
 
     private static String digits(byte[] bytes) {

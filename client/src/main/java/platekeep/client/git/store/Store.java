@@ -181,8 +181,8 @@ public final class Store implements AutoCloseable {
         TreeFiles before = known.isPresent() ? files(known.get()) : TreeFiles.NONE;
         try (ObjectReader reader = repository.newObjectReader()) {
             for (Map.Entry<String, FileAt> file : there.files().entrySet()) {
-                boolean isNew = file.getValue().isPlain()
-                        && !before.at(file.getKey()).equals(Optional.of(file.getValue()));
+                boolean isNew =
+                        file.getValue().isPlain() && !before.at(file.getKey()).equals(Optional.of(file.getValue()));
                 if (isNew && reader.getObjectSize(file.getValue().content(), Constants.OBJ_BLOB) > LARGEST_FILE) {
                     throw new TreeFiles.TooMuch(file.getKey() + " is larger than 64 MB");
                 }

@@ -142,6 +142,24 @@ class LibraryVerbsTest {
     }
 
     @Test
+    void aFileChangedByHandIsSavedInAnothersNameToo() throws IOException {
+        Path file = library.resolve(LAMP);
+        Files.writeString(file, Files.readString(file).replace("aa01 ...bbbbb...", "aa01 ...bbcbb..."));
+        fine(type("save", "--reason", "Pencilled on the print", "--by", ISOLDE));
+        JsonNode newest = history("Quay Lamp").get(0);
+        assertThat(newest.get("inNameOf").get("name").textValue()).isEqualTo("Isolde Marsh");
+        assertThat(newest.get("enteredBy").get("name").textValue()).isEqualTo("Wenna Tarrow");
+    }
+
+    @Test
+    void listFindsAsTheGalleryDoesColoursToo() {
+        assertThat(fine(type("list", "brick", "lamp")).out())
+                .startsWith("Quay Lamp")
+                .endsWith("1 plate.\n");
+        assertThat(fine(type("list", "mauve")).out()).isEqualTo("0 plates.\n");
+    }
+
+    @Test
     void tagsOfManyPlatesAreOneVersion() throws IOException {
         fine(type("tag", "Quay Lamp", "Gull on the Quay", "--theme", "seaside", "--no-theme", "gulls"));
         JsonNode json = new ObjectMapper().readTree(fine(type("list", "--json")).out());
