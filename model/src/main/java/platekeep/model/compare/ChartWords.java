@@ -11,6 +11,7 @@ import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /** The change of the chart in words: moves first, then rows, then cables by regions. */
 final class ChartWords {
@@ -21,7 +22,7 @@ final class ChartWords {
     private final Plate before;
     private final Plate after;
     private final PlateEdit edit;
-    private final FigureLabels labels;
+    private final Labels labels;
     private final Rotation rotation;
     private final List<Difference> out = new ArrayList<>();
 
@@ -30,7 +31,7 @@ final class ChartWords {
         before = comparison.before();
         after = comparison.after();
         edit = comparison.edit();
-        labels = edit.figures().isEmpty() ? null : FigureLabels.of(comparison.beforeCells());
+        labels = edit.figures().isEmpty() ? null : comparison.beforeCells().figures();
         rotation = Rotation.of(before, after, edit.pairing(), handles());
     }
 

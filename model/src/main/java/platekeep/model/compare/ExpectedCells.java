@@ -4,13 +4,14 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /** The earlier picture in the rows of the later plate, with everything put where its move brought it. */
 final class ExpectedCells {
     private final Comparison comparison;
-    private final FigureLabels labels;
+    private final Labels labels;
 
-    ExpectedCells(Comparison comparison, FigureLabels labels) {
+    ExpectedCells(Comparison comparison, Labels labels) {
         this.comparison = comparison;
         this.labels = labels;
     }

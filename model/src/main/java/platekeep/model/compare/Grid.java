@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /**
  * The cells of a plate laid into a frame of positions that several plates share, so that the same index means the same
@@ -89,6 +90,11 @@ public final class Grid {
             return Row.EMPTY;
         }
         return rows[row][index];
+    }
+
+    /** Which figure each cell belongs to. Linear in the cells. */
+    public Labels figures() {
+        return Labels.ofFigures(rows.length, frame.width(), this::row);
     }
 
     /** The same grid with each cell's letter exchanged by the table; cells without an entry stay. */

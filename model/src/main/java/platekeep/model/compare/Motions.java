@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /**
  * What was moved or mirrored between two plates: the whole picture, or single figures of it. All indexes are those of
@@ -22,9 +23,8 @@ final class Motions {
     private final RowPairing pairing;
     private final Motion picture;
     private final Map<Integer, Motion> figures = new HashMap<>();
-    private FigureLabels labels;
-    private FigureLabels afterLabels;
-    private int[] afterSizes;
+    private Labels labels;
+    private Labels afterLabels;
 
     private Motions(Grid before, Grid after, RowPairing pairing, Motion sideways) {
         this.before = before;
@@ -58,9 +58,8 @@ final class Motions {
         if (!cablesWentAndCame()) {
             return Motion.NONE;
         }
-        labels = FigureLabels.of(before);
-        afterLabels = FigureLabels.of(after);
-        afterSizes = afterLabels.sizes();
+        labels = before.figures();
+        afterLabels = after.figures();
         findFigures();
         return allTogether();
     }
@@ -239,7 +238,7 @@ final class Motions {
             int[] first = stretches.get(0);
             int row = pairing.after(first[0]);
             int arrived = row < 0 ? -1 : afterLabels.at(motion.row(row), motion.position(first[1]));
-            return arrived >= 0 && afterSizes[arrived] == size;
+            return arrived >= 0 && afterLabels.cells(arrived) == size;
         }
     }
 

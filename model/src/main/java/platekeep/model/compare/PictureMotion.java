@@ -1,8 +1,11 @@
 package platekeep.model.compare;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Set;
 import platekeep.model.plate.Row;
 
 /**
@@ -30,6 +33,9 @@ final class PictureMotion {
 
     /** The sideways motion that most rows agree on; {@link Motion#NONE} when none is clear. Indexes of the frame. */
     static Motion sideways(Grid before, Grid after) {
+        if (mostStayed(before, after)) {
+            return Motion.NONE;
+        }
         Map<String, int[]> rows = new HashMap<>();
         Map<Motion, Integer> votes = new HashMap<>();
         for (int j = 0; j < after.height(); j++) {
@@ -51,6 +57,23 @@ final class PictureMotion {
         int stay = votes.getOrDefault(Motion.NONE, 0);
         int go = votes.getOrDefault(best, 0);
         return go > 2 * stay && 2 * go >= total ? best : Motion.NONE;
+    }
+
+    /** Whether more than half of the rows with cables stand in the later plate as they were; rows with equal cells share an array. */
+    private static boolean mostStayed(Grid before, Grid after) {
+        Set<char[]> rows = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (int j = 0; j < after.height(); j++) {
+            rows.add(after.row(j));
+        }
+        int stayed = 0;
+        int all = 0;
+        for (int i = 0; i < before.height(); i++) {
+            if (!Grid.isBlank(before.row(i))) {
+                all++;
+                stayed += rows.contains(before.row(i)) ? 1 : 0;
+            }
+        }
+        return 2 * stayed > all;
     }
 
     private static void remember(Map<String, int[]> rows, Trimmed t) {

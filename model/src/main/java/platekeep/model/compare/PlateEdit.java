@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /**
  * What somebody did to the chart of a plate, read from how it was and how it is: which row is which, which key became
@@ -16,7 +17,7 @@ import platekeep.model.plate.Row;
  * @param pairing which row is which; row indexes of {@code after} are those of the later plate as it is
  * @param picture the motion of the whole picture in the frame, by cells (a move by rows that takes the ids along is in
  *     the pairing)
- * @param figures the motions of single figures by their label ({@link FigureLabels} of the earlier cells)
+ * @param figures the motions of single figures by their label ({@link Labels} of the earlier cells)
  * @param renaming what became of the keys
  */
 public record PlateEdit(
@@ -24,7 +25,23 @@ public record PlateEdit(
 
     /** Reads the edit between two plates whose cells lie in one frame. */
     public static PlateEdit of(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
-        Grid followed = follow(beforeCells, Renaming.fromEntries(before.palette(), after.palette()));
+        Map<Character, Character> sure = Renaming.fromEntries(before.palette(), after.palette());
+        Map<Character, Character> exchanged = Renaming.exchanged(before.palette(), after.palette());
+        PlateEdit plain = of(before, after, beforeCells, afterCells, sure);
+        if (exchanged.isEmpty()) {
+            return plain;
+        }
+        exchanged.putAll(sure);
+        PlateEdit followed = of(before, after, beforeCells, afterCells, exchanged);
+        return followed.unexplained(beforeCells, afterCells) < plain.unexplained(beforeCells, afterCells)
+                ? followed
+                : plain;
+    }
+
+    /** @param letters what the keys are taken to be named now while rows are paired and moves are looked for */
+    private static PlateEdit of(
+            Plate before, Plate after, Grid beforeCells, Grid afterCells, Map<Character, Character> letters) {
+        Grid followed = follow(beforeCells, letters);
         Motion sideways = PictureMotion.sideways(followed, afterCells);
         Grid moved = followed.movedSideways(sideways);
         RowPairing pairing = RowPairing.of(before, after, moved, afterCells);
@@ -42,6 +59,25 @@ public record PlateEdit(
         Renaming renaming =
                 Renaming.of(before.palette(), after.palette(), counts(beforeCells, afterCells, pairing, motions));
         return new PlateEdit(turned, pairing, motions.picture(), Map.copyOf(motions.figures()), renaming);
+    }
+
+    /** How many earlier cables are not where, and in the colour in which, this reading has them. */
+    private int unexplained(Grid before, Grid after) {
+        Labels labels = figures.isEmpty() ? null : before.figures();
+        int missed = 0;
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            for (int k = 0; k < before.frame().width(); k++) {
+                char c = before.at(i, k);
+                if (c != Row.EMPTY) {
+                    Motion motion = labels == null ? picture : motionOf(labels.at(i, k));
+                    char now = renaming.letter(c).orElse(Row.EMPTY);
+                    boolean there = row >= 0 && now == after.at(motion.row(row), motion.position(k));
+                    missed += there ? 0 : 1;
+                }
+            }
+        }
+        return missed;
     }
 
     private static Plate turnedOver(Plate plate) {
@@ -69,7 +105,7 @@ public record PlateEdit(
 
     private static Renaming.Counts counts(Grid before, Grid after, RowPairing pairing, Motions motions) {
         Renaming.Counts counts = new Renaming.Counts();
-        FigureLabels labels = motions.figures().isEmpty() ? null : FigureLabels.of(before);
+        Labels labels = motions.figures().isEmpty() ? null : before.figures();
         for (int i = 0; i < before.height(); i++) {
             int row = pairing.after(i);
             for (int k = 0; row >= 0 && k < before.frame().width(); k++) {

@@ -61,6 +61,23 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
         return out;
     }
 
+    /** Keys whose very entry stands under another earlier key's letter now: the keys, or the threads, were exchanged. */
+    static Map<Character, Character> exchanged(Palette before, Palette after) {
+        Map<Character, Character> out = new HashMap<>();
+        before.entries().forEach((key, colour) -> {
+            if (!after.get(key).equals(Optional.of(colour))) {
+                after.entries().entrySet().stream()
+                        .filter(e -> before.has(e.getKey()) && e.getValue().equals(colour))
+                        .filter(e -> !before.get(e.getKey()).equals(Optional.of(colour)))
+                        .map(Map.Entry::getKey)
+                        .filter(q -> !out.containsValue(q))
+                        .findFirst()
+                        .ifPresent(q -> out.put(key, q));
+            }
+        });
+        return out;
+    }
+
     /**
      * Tells what became of each key.
      *

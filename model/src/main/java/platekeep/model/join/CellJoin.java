@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import platekeep.model.compare.FigureLabels;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Motion;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /**
  * Joins the cables: each is joined at its source, where it would lie had nobody moved anything, and then put where the
@@ -17,7 +17,7 @@ import platekeep.model.plate.Row;
  */
 final class CellJoin {
     private final Grid base;
-    private final FigureLabels labels;
+    private final Labels labels;
     private final Side[] sides;
     private final Layers layers;
     private final Colours colours;
@@ -47,14 +47,7 @@ final class CellJoin {
      * @param motions where each layer goes in the joined plate
      * @param placedBy for each layer the side that moved it alone, or -1
      */
-    CellJoin(
-            Grid base,
-            FigureLabels labels,
-            Side[] sides,
-            Layers layers,
-            Colours colours,
-            Motion[] motions,
-            int[] placedBy) {
+    CellJoin(Grid base, Labels labels, Side[] sides, Layers layers, Colours colours, Motion[] motions, int[] placedBy) {
         this.base = base;
         this.labels = labels;
         this.sides = sides;

@@ -1,114 +1,67 @@
 package platekeep.model.join;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import platekeep.model.compare.FigureLabels;
-import platekeep.model.compare.Grid;
 import platekeep.model.plate.CableKind;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.RowId;
 import platekeep.model.plate.Start;
+import platekeep.model.stitch.Figures;
+import platekeep.model.stitch.Kinds;
 
 /**
  * Up and down in the joined plate, kept where neither side alone turned them: a figure that only the two edits together
  * parted from its start, or that followed a first start that is another one now, gets a start of its own.
  */
 final class KindsKept {
+    private final Plate joined;
+    private final Plate base;
+    private final Side[] sides;
+    private final Origin origin;
+    private final Kinds[] sideKinds = new Kinds[2];
 
-    private KindsKept() {}
-
-    /** The kind of every cable of one plate, figure by figure. */
-    private static final class Phases {
-        private final Plate plate;
-        private final Grid grid;
-        private final FigureLabels labels;
-        private final Map<Integer, Integer> phase = new HashMap<>();
-        private final int follower;
-
-        Phases(Plate plate, Grid grid) {
-            this.plate = plate;
-            this.grid = grid;
-            labels = FigureLabels.of(grid);
-            Optional<Integer> first = Optional.empty();
-            for (Start start : plate.starts()) {
-                int row = plate.indexOf(start.row());
-                int k = grid.frame().index(start.pleat());
-                if (row >= 0) {
-                    int p = bit(start.cable()) ^ parity(row, k);
-                    first = first.isEmpty() ? Optional.of(p) : first;
-                    if (labels.at(row, k) >= 0) {
-                        phase.putIfAbsent(labels.at(row, k), p);
-                    }
-                }
-            }
-            follower = first.orElseGet(this::unsaid);
-        }
-
-        /** A plate without starts begins with a down cable at the leftmost cable of its lowest row that has one. */
-        private int unsaid() {
-            for (int row = grid.height() - 1; row >= 0; row--) {
-                for (int k = 0; k < grid.frame().width(); k++) {
-                    if (labels.at(row, k) >= 0) {
-                        return bit(CableKind.DOWN) ^ parity(row, k);
-                    }
-                }
-            }
-            return 0;
-        }
-
-        private int parity(int row, int k) {
-            return (plate.rows().size() - 1 - row + k) & 1;
-        }
-
-        boolean hasStart(int figure) {
-            return phase.containsKey(figure);
-        }
-
-        /** 0 for a down cable, 1 for an up cable, -1 where there is none. */
-        int kind(int row, int k) {
-            int figure = labels.at(row, k);
-            return figure < 0 ? -1 : phase.getOrDefault(figure, follower) ^ parity(row, k);
-        }
-    }
-
-    private static int bit(CableKind kind) {
-        return kind == CableKind.DOWN ? 0 : 1;
-    }
-
-    /** Where a cable of the joined plate lies in the earlier plate ({@code s} -1) or on a side: row and index, or null. */
+    /** Where a cable of the joined plate lies in the earlier plate ({@code s} -1) or on a side, if it is there. */
+    @FunctionalInterface
     interface Origin {
-        Optional<int[]> of(int s, int row, int k);
+        /** @param row top row 0 */
+        Optional<Cable> of(int s, int row, int position);
+    }
+
+    /** A place of a cable: a row, top row 0, and a position. */
+    record Cable(int row, int position) {}
+
+    KindsKept(Plate joined, Plate base, Side[] sides, Origin origin) {
+        this.joined = joined;
+        this.base = base;
+        this.sides = sides;
+        this.origin = origin;
     }
 
     /** The starts that have to be added so that no cable is turned that neither side alone turned. */
-    static List<Start> missing(Plate joined, Grid cells, Plate base, Grid baseCells, Side[] sides, Origin origin) {
-        Phases now = new Phases(joined, cells);
-        Phases before = new Phases(base, baseCells);
-        Phases mine = new Phases(sides[0].plate(), sides[0].grid());
-        Phases theirs = new Phases(sides[1].plate(), sides[1].grid());
-        Map<Integer, Boolean> seen = new HashMap<>();
+    List<Start> missing() {
+        Kinds now = Kinds.of(joined);
+        Kinds before = Kinds.of(base);
+        Figures figures = now.figures();
+        BitSet seen = new BitSet();
         List<Start> out = new ArrayList<>();
-        for (int row = cells.height() - 1; row >= 0; row--) {
-            for (int k = 0; k < cells.frame().width(); k++) {
-                int figure = now.labels.at(row, k);
-                if (figure < 0 || now.hasStart(figure) || seen.containsKey(figure)) {
+        for (int f = 0; f < figures.count(); f++) {
+            seen.set(f, now.startOf(f).isPresent());
+        }
+        for (int row = joined.rows().size() - 1; row >= 0 && seen.cardinality() < figures.count(); row--) {
+            for (int p = joined.from(); p < joined.from() + joined.positions(); p++) {
+                int figure = figures.at(row, p);
+                if (figure == Figures.NONE || seen.get(figure)) {
                     continue;
                 }
-                int r = row;
-                int c = k;
-                int b = origin.of(-1, r, c).map(o -> before.kind(o[0], o[1])).orElse(-1);
-                if (b < 0) {
-                    continue;
-                }
-                seen.put(figure, true);
-                boolean turnedAlone =
-                        turnedAlone(origin.of(0, r, c), mine, b) || turnedAlone(origin.of(1, r, c), theirs, b);
-                Optional<RowId> id = joined.rows().get(row).id();
-                if (now.kind(row, k) != b && !turnedAlone && id.isPresent()) {
-                    out.add(new Start(id.get(), cells.frame().position(k), b == 0 ? CableKind.DOWN : CableKind.UP));
+                Optional<CableKind> was = origin.of(-1, row, p).flatMap(c -> before.at(c.row(), c.position()));
+                if (was.isPresent()) {
+                    seen.set(figure);
+                    Optional<RowId> id = joined.rows().get(row).id();
+                    if (!now.at(row, p).equals(was) && !turnedAlone(row, p, was.get()) && id.isPresent()) {
+                        out.add(new Start(id.get(), p, was.get()));
+                    }
                 }
             }
         }
@@ -116,13 +69,20 @@ final class KindsKept {
     }
 
     /** Whether a side by itself left the cable turned, in a figure without a start of its own: that is not for a join to mend. */
-    private static boolean turnedAlone(Optional<int[]> place, Phases side, int kind) {
-        if (place.isEmpty()) {
+    private boolean turnedAlone(int row, int position, CableKind kind) {
+        return turnedBy(0, row, position, kind) || turnedBy(1, row, position, kind);
+    }
+
+    private boolean turnedBy(int s, int row, int position, CableKind kind) {
+        Optional<Cable> there = origin.of(s, row, position);
+        if (there.isEmpty()) {
             return false;
         }
-        int row = place.get()[0];
-        int k = place.get()[1];
-        int figure = side.labels.at(row, k);
-        return figure >= 0 && !side.hasStart(figure) && side.kind(row, k) != kind;
+        sideKinds[s] = sideKinds[s] == null ? Kinds.of(sides[s].plate()) : sideKinds[s];
+        Kinds kinds = sideKinds[s];
+        int figure = kinds.figures().at(there.get().row(), there.get().position());
+        return figure != Figures.NONE
+                && kinds.startOf(figure).isEmpty()
+                && !kinds.at(there.get().row(), there.get().position()).equals(Optional.of(kind));
     }
 }

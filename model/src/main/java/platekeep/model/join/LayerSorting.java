@@ -1,10 +1,10 @@
 package platekeep.model.join;
 
 import java.util.Arrays;
-import platekeep.model.compare.FigureLabels;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Motion;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /**
  * Sorts the cables of one side into layers: a cable that lies where an earlier one would lie now belongs to that one's
@@ -15,14 +15,14 @@ final class LayerSorting {
 
     private final Side side;
     private final Layers layers;
-    private final FigureLabels labels;
+    private final Labels labels;
     private final Grid base;
     private final int width;
     private final byte[] layerOf;
     private final int[] queue;
     private int queued;
 
-    LayerSorting(Side side, Layers layers, FigureLabels labels, Grid base) {
+    LayerSorting(Side side, Layers layers, Labels labels, Grid base) {
         this.side = side;
         this.layers = layers;
         this.labels = labels;

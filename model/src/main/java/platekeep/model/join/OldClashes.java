@@ -172,9 +172,9 @@ final class OldClashes {
     }
 
     private char letterOf(char identity, char old) {
-        char letter = colours.letter(identity);
-        char followed = letter == Row.EMPTY ? colours.letter(colours.followed(identity)) : letter;
-        return followed == Row.EMPTY ? old : followed;
+        char followed = colours.letter(colours.followed(identity));
+        char letter = followed == Row.EMPTY ? colours.letter(identity) : followed;
+        return letter == Row.EMPTY ? old : letter;
     }
 
     private void joinRow(int row, List<Stretch> stretches) {

@@ -4,11 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import platekeep.model.compare.FigureLabels;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Motion;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.RowId;
+import platekeep.model.stitch.Labels;
 
 /**
  * Follows what lies on a row and pleat (starts, marks, remarks) from a plate to its source, where it would lie had
@@ -17,7 +17,7 @@ import platekeep.model.plate.RowId;
 final class Placing {
     private final Side[] sides;
     private final Grid grid;
-    private final FigureLabels labels;
+    private final Labels labels;
     private final Layers layers;
     private final RowJoin rows;
     private final Motion[] motions;
@@ -41,7 +41,7 @@ final class Placing {
             Plate base,
             Side[] sides,
             Grid grid,
-            FigureLabels labels,
+            Labels labels,
             Layers layers,
             RowJoin rows,
             Motion[] motions,

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
-import platekeep.model.compare.FigureLabels;
+import java.util.stream.IntStream;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Grid.Frame;
 import platekeep.model.compare.Motion;
@@ -27,6 +27,7 @@ import platekeep.model.plate.Row;
 import platekeep.model.plate.RowId;
 import platekeep.model.plate.Start;
 import platekeep.model.plate.Value;
+import platekeep.model.stitch.Labels;
 
 /** One join of one plate, step by step; used once. */
 final class PlateJoin {
@@ -34,7 +35,7 @@ final class PlateJoin {
     private final ClashList clashes;
     private Frame frame;
     private Grid grid;
-    private FigureLabels labels;
+    private Labels labels;
     private Side[] sides;
     private Layers layers = Layers.NONE;
     private Motion[] motions = {Motion.NONE};
@@ -83,7 +84,7 @@ final class PlateJoin {
     }
 
     Plate joined() {
-        labels = FigureLabels.of(grid);
+        labels = grid.figures();
         colours = new Colours(base, new Plate[] {sides[0].plate(), sides[1].plate()}, new Renaming[] {
             sides[0].edit().renaming(), sides[1].edit().renaming()
         });
@@ -220,9 +221,8 @@ final class PlateJoin {
     }
 
     private Plate assemble() {
-        Palette palette = joinPalette();
-        PleatsJoin pleatsJoin = new PleatsJoin(base, sides, cells, frame.from(), clashes);
-        Optional<Pleats> pleats = pleatsJoin.join();
+        Optional<Pleats> pleats = new PleatsJoin(base, sides, cells, frame.from(), clashes).join();
+        Palette palette = joinPalette(pleats);
         ids = JoinedIds.of(rows, cells);
         placing = new Placing(base, sides, grid, labels, layers, rows, motions, ids);
         Plate mine = sides[0].plate();
@@ -271,10 +271,10 @@ final class PlateJoin {
     }
 
     /** Joins the entries of the palette and gives each colour its letter. */
-    private Palette joinPalette() {
+    private Palette joinPalette(Optional<Pleats> pleats) {
         Set<Character> needed = new HashSet<>(cells.paintedThoughTakenOut());
         needed.addAll(PlacedJoin.usedThoughTakenOut(base, sides, colours));
-        Set<Character> shown = shownByTornCables();
+        Set<Character> shown = shownByTornCables(pleats);
         SortedMap<Character, Colour> entries = new TreeMap<>();
         List<Character> torn = new ArrayList<>();
         for (char id : colours.all()) {
@@ -324,7 +324,7 @@ final class PlateJoin {
     }
 
     /** Identities that stand, or are wanted, where both sides changed a cable. */
-    private Set<Character> shownByTornCables() {
+    private Set<Character> shownByTornCables(Optional<Pleats> pleats) {
         Set<Character> shown = new HashSet<>();
         cells.torn()
                 .values()
@@ -348,17 +348,24 @@ final class PlateJoin {
                     .flatMap(clash -> clash.sides().stream())
                     .forEach(answer -> addLetters(shown, side, answer.value()));
         }
+        int from = pleats.map(p -> frame.index(p.from())).orElse(0);
+        int to = pleats.map(p -> frame.index(p.to())).orElse(0);
+        boolean[] inPicture = new boolean[256];
         for (char[] row : cells.picture()) {
-            for (char c : row) {
-                shown.add(c);
+            for (int k = from; k < to; k++) {
+                inPicture[row[k]] = true;
             }
         }
+        IntStream.range(0, inPicture.length).filter(c -> inPicture[c]).forEach(c -> shown.add((char) c));
         return shown;
     }
 
     private void addLetters(Set<Character> shown, int side, Value value) {
         if (value instanceof Value.Text t) {
-            t.string().chars().filter(c -> c < 128).forEach(c -> shown.add(colours.identity(side, (char) c)));
+            t.string()
+                    .chars()
+                    .filter(c -> c < 128)
+                    .forEach(c -> shown.add(colours.followed(colours.identity(side, (char) c))));
         }
     }
 
@@ -414,14 +421,14 @@ final class PlateJoin {
         if (pleats.isEmpty() || rows.order().isEmpty() || oneDrew) {
             return unkept.starts();
         }
-        Grid joined = Grid.of(unkept, frame);
         List<Start> all = new ArrayList<>(unkept.starts());
-        all.addAll(KindsKept.missing(unkept, joined, base, grid, sides, this::origin));
+        all.addAll(new KindsKept(unkept, base, sides, this::origin).missing());
         return all;
     }
 
     /** Where a cable of the joined plate came from; layers are told by trying each. */
-    private Optional<int[]> origin(int s, int row, int k) {
+    private Optional<KindsKept.Cable> origin(int s, int row, int position) {
+        int k = frame.index(position);
         for (int layer = layers.count() - 1; layer >= 0; layer--) {
             Motion back = motions[layer].inverse();
             int r = back.row(row);
@@ -432,14 +439,14 @@ final class PlateJoin {
             int handle = rows.order().get(r);
             if (s < 0) {
                 if (handle < grid.height() && labels.at(handle, c) >= 0 && layers.of(labels.at(handle, c)) == layer) {
-                    return Optional.of(new int[] {handle, c});
+                    return Optional.of(new KindsKept.Cable(handle, frame.position(c)));
                 }
                 continue;
             }
             int own = rows.row(s, handle);
             Motion there = sides[s].motion(layer);
             if (own >= 0 && sides[s].layerAt(there.row(own), there.position(c)) == layer) {
-                return Optional.of(new int[] {there.row(own), there.position(c)});
+                return Optional.of(new KindsKept.Cable(there.row(own), frame.position(there.position(c))));
             }
         }
         return Optional.empty();

@@ -3,7 +3,6 @@ package platekeep.model.join;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import platekeep.model.compare.FigureLabels;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Grid.Frame;
 import platekeep.model.plate.CableKind;
@@ -12,6 +11,7 @@ import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 import platekeep.model.plate.Start;
 import platekeep.model.plate.Value;
+import platekeep.model.stitch.Labels;
 
 /** Does the move or mirroring of a figure that was chosen among two. */
 final class SettledFigures {
@@ -30,7 +30,7 @@ final class SettledFigures {
         boolean sideways = mirrored.equals("left to right") || mirrored.equals("both");
         boolean upright = mirrored.equals("top to bottom") || mirrored.equals("both");
         Grid grid = Grid.of(plate, Frame.around(plate));
-        FigureLabels labels = FigureLabels.of(grid);
+        Labels labels = grid.figures();
         int figure = labels.at(low, clash.numberAt("from").orElse(0) - plate.from());
         int[] box = box(grid, labels, figure);
         char[][] out = new char[grid.height()][];
@@ -65,7 +65,7 @@ final class SettledFigures {
 
     /** The figure's starts go along; turned top to bottom, every up becomes a down. */
     private static List<Start> starts(
-            Plate plate, FigureLabels labels, int figure, int[] move, int[] box, boolean sideways, boolean upright) {
+            Plate plate, Labels labels, int figure, int[] move, int[] box, boolean sideways, boolean upright) {
         List<Start> out = new ArrayList<>();
         for (Start start : plate.starts()) {
             int r = plate.indexOf(start.row());
@@ -86,7 +86,7 @@ final class SettledFigures {
         return out;
     }
 
-    private static int[] box(Grid grid, FigureLabels labels, int figure) {
+    private static int[] box(Grid grid, Labels labels, int figure) {
         int[] box = {Integer.MAX_VALUE, -1, Integer.MAX_VALUE, -1};
         for (int r = 0; r < grid.height(); r++) {
             for (int k = 0; k < grid.frame().width(); k++) {

@@ -5,13 +5,13 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import platekeep.model.compare.FigureLabels;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Motion;
 import platekeep.model.compare.PlateEdit;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 import platekeep.model.plate.Start;
+import platekeep.model.stitch.Labels;
 
 /**
  * One side of a join with what it did to the earlier plate, seen so that moves are undone: every cable is asked for at
@@ -127,7 +127,7 @@ final class Side {
     }
 
     /** Sorts this side's cables into layers. */
-    void sort(Layers allLayers, FigureLabels baseLabels, Grid baseGrid) {
+    void sort(Layers allLayers, Labels baseLabels, Grid baseGrid) {
         layers = allLayers;
         if (!layers.isEmpty()) {
             layerOf = new LayerSorting(this, layers, baseLabels, baseGrid).sorted();
@@ -159,6 +159,9 @@ final class Side {
 
     /** Whether each cable of this side has a source inside the frame, so that nothing gets lost on the way. */
     boolean allHaveSources() {
+        if (!moves()) {
+            return true;
+        }
         for (int r = 0; r < grid.height(); r++) {
             for (int c = 0; c < grid.frame().width(); c++) {
                 if (grid.at(r, c) != Row.EMPTY) {

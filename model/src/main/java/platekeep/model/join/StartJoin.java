@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import platekeep.model.compare.FigureLabels;
 import platekeep.model.compare.Grid;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Start;
 import platekeep.model.plate.Value;
+import platekeep.model.stitch.Labels;
 
 /**
  * Joins the starts. Two versions' starts are one if row and pleat agree, else if each is alone in the same figure of the
@@ -24,18 +24,18 @@ final class StartJoin {
     private final Plate base;
     private final Side[] sides;
     private final Grid grid;
-    private final FigureLabels labels;
+    private final Labels labels;
     private final Placing placing;
     private final ClashList clashes;
     private final boolean turnedOver;
-    private final FigureLabels[] sideLabels = new FigureLabels[2];
+    private final Labels[] sideLabels = new Labels[2];
 
     /** @param turnedOver whether the whole chart is turned upside down at the end, so that values show the other kind */
     StartJoin(
             Plate base,
             Side[] sides,
             Grid grid,
-            FigureLabels labels,
+            Labels labels,
             Placing placing,
             ClashList clashes,
             boolean turnedOver) {
@@ -104,7 +104,7 @@ final class StartJoin {
     private int figureGrownFrom(int s, Start start) {
         Grid own = sides[s].grid();
         if (sideLabels[s] == null) {
-            sideLabels[s] = FigureLabels.of(own);
+            sideLabels[s] = own.figures();
         }
         int row = sides[s].plate().indexOf(start.row());
         int label = row < 0 ? -1 : sideLabels[s].at(row, own.frame().index(start.pleat()));

@@ -21,7 +21,7 @@ public final class Figures {
     }
 
     public static Figures of(Plate plate) {
-        return new Figures(Labels.of(plate, (row, index) -> true), plate.from());
+        return new Figures(Labels.of(plate, Labels.Link.TOUCHING), plate.from());
     }
 
     /** How many figures there are. */

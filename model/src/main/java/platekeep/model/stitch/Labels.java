@@ -1,7 +1,7 @@
 package platekeep.model.stitch;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.function.IntFunction;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 
@@ -16,14 +16,17 @@ import platekeep.model.plate.Row;
  * the roots and measures the sets. Linear in the cells but for the inverse Ackermann factor; no recursion; four bytes a
  * cell and six numbers a set.
  */
-final class Labels {
+public final class Labels {
 
     /** No cable lies here. */
-    static final int NONE = -1;
+    public static final int NONE = -1;
 
     /** Whether a cable is joined to the one over the same pleats in the row above; both are there. */
     @FunctionalInterface
     interface Link {
+        /** All cables over the same pleats in neighbouring rows touch. */
+        Link TOUCHING = (row, index) -> true;
+
         /**
          * Asked with the lower of the two cables.
          *
@@ -51,20 +54,37 @@ final class Labels {
     }
 
     static Labels of(Plate plate, Link link) {
-        Labels labels = new Labels(plate.rows().size(), plate.positions());
-        labels.number(labels.join(plate.rows(), link));
+        return of(
+                plate.rows().size(),
+                plate.positions(),
+                r -> plate.rows().get(r).cells().toCharArray(),
+                link);
+    }
+
+    /**
+     * The figures of cells that are no plate's yet.
+     *
+     * @param row the cells of a row, top row 0, each {@code width} long; not changed
+     */
+    public static Labels ofFigures(int rows, int width, IntFunction<char[]> row) {
+        return of(rows, width, row, Link.TOUCHING);
+    }
+
+    private static Labels of(int rows, int width, IntFunction<char[]> row, Link link) {
+        Labels labels = new Labels(rows, width);
+        labels.number(labels.join(row, link));
         return labels;
     }
 
     /** Gives each run a provisional label and joins it to the row below; returns the forest of labels. */
-    private int[] join(List<Row> chart, Link link) {
+    private int[] join(IntFunction<char[]> chart, Link link) {
         int[] parent = new int[64];
         int runs = 0;
         for (int r = rows - 1; r >= 0; r--) {
-            String row = chart.get(r).cells();
+            char[] row = chart.apply(r);
             for (int i = 0; i < width; i++) {
                 int cell = r * width + i;
-                if (row.charAt(i) == Row.EMPTY) {
+                if (row[i] == Row.EMPTY) {
                     label[cell] = NONE;
                     continue;
                 }
@@ -150,12 +170,12 @@ final class Labels {
     }
 
     /** How many sets there are. */
-    int count() {
+    public int count() {
         return count;
     }
 
     /** The label at a row (top row 0) and cell (from 0); {@link #NONE} where no cable lies or outside the chart. */
-    int at(int row, int index) {
+    public int at(int row, int index) {
         return row < 0 || row >= rows || index < 0 || index >= width ? NONE : label[row * width + index];
     }
 
@@ -165,7 +185,8 @@ final class Labels {
                 set, cells[set], top[set], bottom[set], pleat + from[set], pleat + to[set], pleat + first[set]);
     }
 
-    int cells(int set) {
+    /** How many cables a set has. */
+    public int cells(int set) {
         return cells[set];
     }
 

@@ -84,14 +84,18 @@ final class NeededStarts {
         }
     }
 
-    /** A start that never had a say in the figure's kinds is turned, or a start that comes before it is put in. */
+    /** A start that never had a say in the figure's kinds is turned with its doubles, or one that comes before it is put in. */
     private void overrule(int figure, Start own) {
         if (anchors.isReachedFrom(figure, index.get(own.row()), own.pleat())) {
             CableKind turned = own.cable().turned();
-            starts.set(starts.indexOf(own), own.at(own.row(), own.pleat(), turned));
+            starts.replaceAll(s -> isDouble(s, own) ? s.at(s.row(), s.pleat(), turned) : s);
         } else {
             starts.add(anchors.start(figure));
         }
+    }
+
+    private static boolean isDouble(Start start, Start own) {
+        return start.row().equals(own.row()) && start.pleat() == own.pleat() && start.cable() == own.cable();
     }
 
     /** From the bottom, then from the left. */
