@@ -20,7 +20,7 @@ import java.util.Map;
 final class Alignment {
     /** The largest table of pairs that is looked at as a whole. */
     private static final long MOST_CELLS = 6_000_000;
-    /** Up to this many pairs every two rows are compared cell by cell; above it only equal rows score. */
+    /** Up to this many pairs of different rows are compared cell by cell; above it only equal rows score. */
     private static final long MOST_SCORED = 250_000;
 
     private final Likeness likeness;
@@ -199,6 +199,45 @@ final class Alignment {
         }
     }
 
+    /** How alike the rows of a window are; rows with equal cells are compared once. */
+    private final class Scores {
+        private static final int UNKNOWN = -1;
+        private final Map<Integer, Integer> beforeKinds = new HashMap<>();
+        private final Map<Integer, Integer> afterKinds = new HashMap<>();
+        private final int[] known;
+
+        Scores(Window w) {
+            for (int i = w.b0(); i < w.b1(); i++) {
+                beforeKinds.putIfAbsent(likeness.beforeClass(before[i]), beforeKinds.size());
+            }
+            for (int j = w.a0(); j < w.a1(); j++) {
+                afterKinds.putIfAbsent(likeness.afterClass(after[j]), afterKinds.size());
+            }
+            long pairs = (long) beforeKinds.size() * afterKinds.size();
+            known = new int[pairs <= MOST_SCORED ? (int) pairs : 0];
+            Arrays.fill(known, UNKNOWN);
+        }
+
+        /** For two rows at one place of as many: those that cover the same places but share no colour score a little. */
+        int inPlace(int i, int j) {
+            return allowed.pair(before[i], after[j]) ? likeness.shape(before[i], after[j]) : 0;
+        }
+
+        /** 0 for two rows that may not be one, and, where there are too many kinds of rows, for all that are not equal. */
+        int of(int i, int j) {
+            if (!allowed.pair(before[i], after[j])) {
+                return 0;
+            }
+            if (known.length == 0) {
+                return likeness.equal(before[i], after[j]) ? likeness.score(before[i], after[j]) : 0;
+            }
+            int pair = beforeKinds.get(likeness.beforeClass(before[i])) * afterKinds.size()
+                    + afterKinds.get(likeness.afterClass(after[j]));
+            known[pair] = known[pair] == UNKNOWN ? likeness.score(before[i], after[j]) : known[pair];
+            return known[pair];
+        }
+    }
+
     /** The table of best scores over a window, forwards and backwards. */
     private final class Table {
         private final Window w;
@@ -213,25 +252,18 @@ final class Alignment {
             n = w.b1() - w.b0();
             m = w.a1() - w.a0();
             score = new int[n * m];
-            boolean scored = (long) n * m <= MOST_SCORED;
+            Scores scores = new Scores(w);
             for (int i = 0; i < n; i++) {
                 for (int j = 0; j < m; j++) {
-                    score[i * m + j] = scoreOf(w.b0() + i, w.a0() + j, scored);
+                    score[i * m + j] = scores.of(w.b0() + i, w.a0() + j);
                 }
+            }
+            for (int i = 0; i < n && n == m; i++) {
+                score[i * m + i] = Math.max(score[i * m + i], scores.inPlace(w.b0() + i, w.a0() + i));
             }
             forward = new int[(n + 1) * (m + 1)];
             backward = new int[(n + 1) * (m + 1)];
             fill();
-        }
-
-        private int scoreOf(int i, int j, boolean scored) {
-            if (!allowed.pair(before[i], after[j])) {
-                return 0;
-            }
-            if (scored || likeness.equal(before[i], after[j])) {
-                return likeness.score(before[i], after[j]);
-            }
-            return 0;
         }
 
         private int at(int i, int j) {
@@ -342,7 +374,7 @@ final class Alignment {
         }
 
         private void pairIfSameShape(int i, int j) {
-            if (allowed.pair(before[i], after[j]) && likeness.sameShape(before[i], after[j])) {
+            if (allowed.pair(before[i], after[j]) && likeness.shape(before[i], after[j]) > 0) {
                 partner[i] = j;
             }
         }

@@ -36,7 +36,9 @@ final class ExpectedCells {
         for (char[] row : out) {
             Arrays.fill(row, Row.EMPTY);
         }
-        forEach((row, index, key) -> out[row][index] = comparison.followed(key));
+        PlateEdit edit = comparison.edit();
+        forEach((row, index, key) ->
+                out[row][index] = edit.renaming().letter(key).orElse(key));
         return Grid.ofRows(comparison.afterCells().frame(), out);
     }
 

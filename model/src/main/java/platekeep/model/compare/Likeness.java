@@ -10,12 +10,14 @@ import platekeep.model.plate.Row;
  * <p>Scores are whole numbers so that two readings that are equally good are seen to be exactly so.
  */
 final class Likeness {
-    static final int EQUAL = 1000;
-    static final int EQUAL_BLANK = 600;
+    static final int EQUAL = 100_000;
+    static final int EQUAL_BLANK = 60_000;
     /** A row wiped clean, or a blank one drawn on, is rather the same row than another one. */
-    static final int BLANK_TO_DRAWN = 20;
+    static final int BLANK_TO_DRAWN = 2_000;
     /** Rows less alike than this are two rows, not one that was edited. */
-    private static final int LEAST = 300;
+    private static final int LEAST = 30_000;
+    /** For a row whose every cable has another colour: counts only where nothing else tells. */
+    private static final int SAME_SHAPE = 4;
 
     private final Grid before;
     private final Grid after;
@@ -70,15 +72,16 @@ final class Likeness {
             return BLANK_TO_DRAWN;
         }
         Overlap overlap = overlap(beforeRow, afterRow);
-        int score =
-                overlap.agreeing() == 0 ? 0 : (600 * overlap.agreeing() + 300 * overlap.both()) * 2 / overlap.either();
-        return score < LEAST ? 0 : score;
+        long score = (60_000L * overlap.agreeing() + 30_000L * overlap.both()) * 2 / overlap.either();
+        return overlap.agreeing() == 0 || score < LEAST ? 0 : (int) score;
     }
 
-    /** Whether two rows without a common colour at least cover the same places for the most part. */
-    boolean sameShape(int beforeRow, int afterRow) {
+    /** 0 for rows that cover other places, up to {@link #SAME_SHAPE} for the very same ones, whatever the colours. */
+    int shape(int beforeRow, int afterRow) {
         Overlap overlap = overlap(beforeRow, afterRow);
-        return overlap.both() * 4 >= overlap.either();
+        return overlap.either() == 0 || overlap.both() * 4 < overlap.either()
+                ? 0
+                : overlap.both() * 2 * SAME_SHAPE / overlap.either();
     }
 
     /**

@@ -21,15 +21,19 @@ final class Motions {
     private final Grid before;
     private final Grid after;
     private final RowPairing pairing;
+    private final Witnesses witnesses;
+    private final boolean wentAndCame;
     private final Motion picture;
     private final Map<Integer, Motion> figures = new HashMap<>();
     private Labels labels;
     private Labels afterLabels;
 
-    private Motions(Grid before, Grid after, RowPairing pairing, Motion sideways) {
+    private Motions(Grid before, Grid after, RowPairing pairing, Witnesses witnesses, Motion sideways) {
         this.before = before;
         this.after = after;
         this.pairing = pairing;
+        this.witnesses = witnesses;
+        this.wentAndCame = cablesWentAndCame();
         this.picture = find(sideways);
     }
 
@@ -37,8 +41,8 @@ final class Motions {
      * @param before the earlier cells, renamed keys already followed
      * @param sideways the motion that the rows seem to have made together
      */
-    static Motions of(Grid before, Grid after, RowPairing pairing, Motion sideways) {
-        return new Motions(before, after, pairing, sideways);
+    static Motions of(Grid before, Grid after, RowPairing pairing, Witnesses witnesses, Motion sideways) {
+        return new Motions(before, after, pairing, witnesses, sideways);
     }
 
     /** The motion that everything made, figures of their own aside. */
@@ -55,7 +59,7 @@ final class Motions {
         if (!sideways.isNone() && wholeMoved(sideways)) {
             return sideways;
         }
-        if (!cablesWentAndCame()) {
+        if (!wentAndCame && !witnesses.any()) {
             return Motion.NONE;
         }
         labels = before.figures();
@@ -78,10 +82,10 @@ final class Motions {
                 go += c != Row.EMPTY && c != after.at(row, motion.position(k)) ? 1 : 0;
             }
         }
-        return go * 3 < stay;
+        return go * 3 < stay || go < stay && witnesses.tellOf(motion, (row, k) -> before.at(row, k) != Row.EMPTY);
     }
 
-    /** Where cables only went, or only came, or only changed colour, nothing moved. */
+    /** Where cables only went, or only came, or only changed colour, nothing moved unless a start or mark tells of it. */
     private boolean cablesWentAndCame() {
         boolean went = false;
         boolean came = false;
@@ -223,8 +227,15 @@ final class Motions {
                 }
             }
             int cost = missed + leftBehind;
+            if (missed * 4 <= size && cost < changedCells() && witnesses.tellOf(motion, this::has)) {
+                return cost;
+            }
             boolean arrived = size < SMALL ? missed == 0 && arrivedAlone(motion) : missed * 4 <= size;
-            return arrived && cost * 3 < changedCells() + painted ? cost : Integer.MAX_VALUE;
+            return wentAndCame && arrived && cost * 3 < changedCells() + painted ? cost : Integer.MAX_VALUE;
+        }
+
+        private boolean has(int row, int k) {
+            return labels.at(row, k) == label;
         }
 
         private boolean isImage(Motion motion, int row, int k, char c) {

@@ -33,9 +33,8 @@ public record PlateEdit(
         }
         exchanged.putAll(sure);
         PlateEdit followed = of(before, after, beforeCells, afterCells, exchanged);
-        return followed.unexplained(beforeCells, afterCells) < plain.unexplained(beforeCells, afterCells)
-                ? followed
-                : plain;
+        int better = plain.unexplained(beforeCells, afterCells) - followed.unexplained(beforeCells, afterCells);
+        return better > 0 || better == 0 && plain.moves() && !followed.moves() ? followed : plain;
     }
 
     /** @param letters what the keys are taken to be named now while rows are paired and moves are looked for */
@@ -55,7 +54,8 @@ public record PlateEdit(
                 turned = true;
             }
         }
-        Motions motions = Motions.of(followed, afterCells, pairing, sideways);
+        Motions motions = Motions.of(
+                followed, afterCells, pairing, new Witnesses(before, after, pairing, beforeCells.frame()), sideways);
         Renaming renaming =
                 Renaming.of(before.palette(), after.palette(), counts(beforeCells, afterCells, pairing, motions));
         return new PlateEdit(turned, pairing, motions.picture(), Map.copyOf(motions.figures()), renaming);

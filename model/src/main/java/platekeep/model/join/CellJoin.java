@@ -177,12 +177,12 @@ final class CellJoin {
         char joined = Cells.join(cell.base(), cell.mine(), cell.theirs());
         if (joined == Cells.TORN) {
             tear(row, k, cell);
-            show(row, k, colours.followed(cell.base()));
+            show(row, k, cell.base());
             return;
         }
         if (joined != Row.EMPTY) {
             boolean painted = joined != cell.base() || !motions[layer].isNone();
-            place(layer, row, k, joined == cell.base() ? colours.followed(joined) : joined, cell);
+            place(layer, row, k, joined, cell);
             if (painted) {
                 firstPainted = Math.min(firstPainted, k);
                 lastPainted = Math.max(lastPainted, k);
@@ -190,17 +190,12 @@ final class CellJoin {
         }
     }
 
-    /** A colour that one side took out is used: newly painted by the other, or by cables that were made one with it. */
+    /** A colour that one side took out is newly painted with by the other. */
     private void noteTakenOut(TornCell cell) {
         for (int s = 0; s < 2; s++) {
             if (cell.of(s) != cell.base() && colours.tookOut(1 - s, cell.of(s))) {
                 paintedThoughTakenOut.add(cell.of(s));
             }
-        }
-        char followed = colours.followed(cell.base());
-        boolean stays = cell.mine() == cell.base() && cell.theirs() == cell.base();
-        if (stays && followed != cell.base() && (colours.tookOut(0, followed) || colours.tookOut(1, followed))) {
-            paintedThoughTakenOut.add(followed);
         }
     }
 
@@ -274,7 +269,7 @@ final class CellJoin {
                 char value = s < 0 ? was : of(s, layer, rows.row(s, handle), k, was);
                 int to = motions[layer].position(k);
                 if (value != Row.EMPTY && to >= 0 && to < out.length) {
-                    out[to] = value == was ? colours.followed(value) : value;
+                    out[to] = value;
                 }
             }
         }

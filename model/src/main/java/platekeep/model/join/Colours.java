@@ -41,7 +41,7 @@ final class Colours {
     Colours(Plate base, Plate[] sides, Renaming[] renamings) {
         this.base = base;
         this.sides = sides;
-        this.renamings = withoutTwofoldMerges(renamings);
+        this.renamings = new Renaming[] {withoutMerges(renamings[0]), withoutMerges(renamings[1])};
         Arrays.fill(letters, Row.EMPTY);
         for (int s = 0; s < 2; s++) {
             toIdentity[s][Row.EMPTY] = Row.EMPTY;
@@ -55,32 +55,16 @@ final class Colours {
         }
         for (int s = 0; s < 2; s++) {
             addNew(s);
-            keptLetters[s] = this.renamings[s].merged().isEmpty()
-                    && this.renamings[s].letters().entrySet().stream()
-                            .allMatch(e -> e.getKey().equals(e.getValue()));
+            keptLetters[s] = this.renamings[s].letters().entrySet().stream()
+                    .allMatch(e -> e.getKey().equals(e.getValue()));
         }
     }
 
-    /** A key that the two sides made one with two different ones is taken as painted over, cable by cable. */
-    private static Renaming[] withoutTwofoldMerges(Renaming[] in) {
-        Set<Character> twofold = new HashSet<>();
-        in[0].merged().forEach((key, into) -> {
-            Character other = in[1].merged().get(key);
-            if (other != null && !other.equals(into)) {
-                twofold.add(key);
-            }
-        });
-        Renaming[] out = new Renaming[2];
-        for (int s = 0; s < 2; s++) {
-            Map<Character, Character> merged = new TreeMap<>(in[s].merged());
-            Set<Character> gone = new HashSet<>(in[s].gone());
-            twofold.forEach(key -> {
-                merged.remove(key);
-                gone.add(key);
-            });
-            out[s] = new Renaming(in[s].letters(), merged, gone);
-        }
-        return out;
+    /** Colours made one are cables drawn anew and a colour taken out. */
+    private static Renaming withoutMerges(Renaming in) {
+        Set<Character> gone = new HashSet<>(in.gone());
+        gone.addAll(in.merged().keySet());
+        return new Renaming(in.letters(), Map.of(), gone);
     }
 
     private void addNew(int s) {
@@ -120,20 +104,11 @@ final class Colours {
         return keptLetters[side];
     }
 
-    /** Whether the side took the colour out or made it one with another. */
+    /** Whether the side took the colour out, by making it one with another too. */
     boolean tookOut(int side, char identity) {
         return identity < 128
                 && base.palette().has(identity)
                 && !renamings[side].letters().containsKey(identity);
-    }
-
-    /** The identity that cables of this one take when nobody painted them since. */
-    char followed(char identity) {
-        char now = identity;
-        for (int s = 0; s < 2; s++) {
-            now = renamings[s].merged().getOrDefault(now, now);
-        }
-        return now;
     }
 
     /** The entry of an identity on a side, if it is there. */

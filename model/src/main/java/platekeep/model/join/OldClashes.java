@@ -1,6 +1,7 @@
 package platekeep.model.join;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -143,6 +144,10 @@ final class OldClashes {
     }
 
     private static Value onText(Value value, UnaryOperator<String> change) {
+        if (value instanceof Value.Items list) {
+            return new Value.Items(
+                    list.items().stream().map(item -> onText(item, change)).toList());
+        }
         return value instanceof Value.Text t ? Value.of(change.apply(t.string())) : value;
     }
 
@@ -172,8 +177,7 @@ final class OldClashes {
     }
 
     private char letterOf(char identity, char old) {
-        char followed = colours.letter(colours.followed(identity));
-        char letter = followed == Row.EMPTY ? colours.letter(identity) : followed;
+        char letter = colours.letter(identity);
         return letter == Row.EMPTY ? old : letter;
     }
 
@@ -259,7 +263,7 @@ final class OldClashes {
         char[] own = asIdentities(s, row);
         TreeMap<Integer, CellJoin.TornCell> torn = cells.torn().getOrDefault(row, new TreeMap<>());
         char[] out = own.clone();
-        torn.forEach((k, cell) -> out[k] = cell.of(s) == cell.base() ? colours.followed(cell.base()) : cell.of(s));
+        torn.forEach((k, cell) -> out[k] = cell.of(s));
         return Value.of(colours.letters(out, from, to));
     }
 
@@ -290,7 +294,7 @@ final class OldClashes {
     private char[] standingRow(int row) {
         char[] out = asIdentities(-1, row);
         TreeMap<Integer, CellJoin.TornCell> torn = cells.torn().getOrDefault(row, new TreeMap<>());
-        torn.forEach((k, cell) -> out[k] = colours.followed(cell.base()));
+        torn.forEach((k, cell) -> out[k] = cell.base());
         return out;
     }
 
@@ -366,7 +370,11 @@ final class OldClashes {
     /** A side's clash in the letters, rows and pleats of the joined plate. */
     private Clash translated(int s, Clash clash) {
         return switch (clash.what()) {
-            case ROW, TWINS -> mapped(renamedRow(s, clash), cellText -> refitted(s, cellText));
+            case ROW, TWINS -> {
+                Optional<RowId> row = clash.textAt("row").filter(RowId::isRowId).map(RowId::new);
+                yield mapped(renamedRow(s, clash), cellText -> refitted(s, row, cellText));
+            }
+            case ROWS -> mapped(clash, line -> refittedLine(s, line));
             case COLOUR ->
                 clash.textAt("key")
                         .map(key -> new Clash(
@@ -391,17 +399,36 @@ final class OldClashes {
                 .orElse(clash);
     }
 
-    /** A whole row's cells, in the joined letters and width. */
-    private String refitted(int s, String cellText) {
+    /** A row as a line of a plate's text: its id, if it has one, and its cells. */
+    private String refittedLine(int s, String line) {
+        int space = line.indexOf(' ');
+        Optional<RowId> id = Optional.of(line)
+                .filter(l -> space > 0)
+                .map(l -> l.substring(0, space))
+                .filter(RowId::isRowId)
+                .map(RowId::new);
+        return line.substring(0, space + 1) + refitted(s, id, line.substring(space + 1));
+    }
+
+    /** A whole row's cells, in the joined letters and width, moved along with what lies there. */
+    private String refitted(int s, Optional<RowId> row, String cellText) {
         if (cellText.length() != plate(s).positions()) {
             return lettered(s, cellText);
         }
-        StringBuilder out = new StringBuilder();
+        char[] out = new char[pleats.to() - pleats.from()];
+        Arrays.fill(out, Row.EMPTY);
         String now = lettered(s, cellText);
-        for (int p = pleats.from(); p < pleats.to(); p++) {
-            int i = p - plate(s).from();
-            out.append(i >= 0 && i < now.length() ? now.charAt(i) : Row.EMPTY);
+        for (int i = 0; i < now.length(); i++) {
+            if (now.charAt(i) != Row.EMPTY) {
+                int p = plate(s).from() + i;
+                int to = row.map(id -> placing.position(placing.position(s, id, p)))
+                                .orElse(p)
+                        - pleats.from();
+                if (to >= 0 && to < out.length) {
+                    out[to] = now.charAt(i);
+                }
+            }
         }
-        return out.toString();
+        return new String(out);
     }
 }

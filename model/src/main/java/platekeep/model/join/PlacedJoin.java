@@ -75,7 +75,7 @@ final class PlacedJoin {
     }
 
     private char letter(char identity) {
-        return colours.letter(colours.followed(identity));
+        return colours.letter(identity);
     }
 
     List<Mark> marks() {
@@ -120,7 +120,7 @@ final class PlacedJoin {
             }
             if (kept.contains(key)) {
                 Mark mark = standing.getOrDefault(key, all.get(0).get(key));
-                used.add(colours.followed(mark.colour()));
+                used.add(mark.colour());
                 out.add(there.apply(mark));
             }
         }
@@ -287,7 +287,7 @@ final class PlacedJoin {
         }
         return ListJoin.order(all.get(0), all.get(1), all.get(2), things).stream()
                 .map(things.result()::get)
-                .peek(line -> used.add(colours.followed(line.colour())))
+                .peek(line -> used.add(line.colour()))
                 .map(named)
                 .toList();
     }

@@ -100,6 +100,8 @@ final class PlateJoin {
     }
 
     private void sortLayers() {
+        sides[0].followWhereItExplainsMore(sides[1], grid, labels);
+        sides[1].followWhereItExplainsMore(sides[0], grid, labels);
         layers = Layers.of(sides);
         if (layers.count() > Layers.MOST) {
             forgetMotions();
@@ -239,7 +241,16 @@ final class PlateJoin {
                 .marks(placed.marks())
                 .notions(placed.notions())
                 .remarks(placed.remarks());
-        out.starts(new StartJoin(base, sides, grid, labels, placing, clashes, turnedOver()).join());
+        out.starts(new StartJoin(
+                        base,
+                        sides,
+                        grid,
+                        labels,
+                        placing,
+                        new StrayStarts(sides, placing, cells),
+                        clashes,
+                        turnedOver())
+                .join());
         if (pleats.isPresent()) {
             new RowClashes(colours, cells, rows, ids, frame, pleats.get(), clashes).declare();
             declareFigures();
@@ -329,7 +340,7 @@ final class PlateJoin {
         cells.torn()
                 .values()
                 .forEach(row -> row.values().forEach(cell -> {
-                    shown.add(colours.followed(cell.base()));
+                    shown.add(cell.base());
                     shown.add(cell.mine());
                     shown.add(cell.theirs());
                 }));
@@ -362,10 +373,7 @@ final class PlateJoin {
 
     private void addLetters(Set<Character> shown, int side, Value value) {
         if (value instanceof Value.Text t) {
-            t.string()
-                    .chars()
-                    .filter(c -> c < 128)
-                    .forEach(c -> shown.add(colours.followed(colours.identity(side, (char) c))));
+            t.string().chars().filter(c -> c < 128).forEach(c -> shown.add(colours.identity(side, (char) c)));
         }
     }
 

@@ -202,16 +202,25 @@ final class RowJoin {
         }
     }
 
-    /** Whether a side changed a row of the earlier plate, took it out, or put rows in beside it. */
+    /** Whether a side changed a row of the earlier plate, took it out, or put rows in between it and its like. */
     private boolean touched(int s, int i) {
         int row = sides[s].edit().pairing().after(i);
         if (row < 0 || cells.changed(s, i, row)) {
             return true;
         }
-        boolean newAbove = row > 0 && sides[s].edit().pairing().before(row - 1) < 0;
-        boolean newBelow =
-                row + 1 < handleOf[s].length && sides[s].edit().pairing().before(row + 1) < 0;
-        return newAbove || newBelow;
+        return newBetweenTwins(s, i - 1, row) || newBetweenTwins(s, i, row + 1);
+    }
+
+    /** Whether a side put a row in between row i of the earlier plate and the one below, which are alike. */
+    private boolean newBetweenTwins(int s, int i, int belowRow) {
+        boolean alike = i >= 0
+                && i + 1 < n
+                && base.rows().get(i).cells().equals(base.rows().get(i + 1).cells());
+        return alike
+                && belowRow > 0
+                && belowRow < handleOf[s].length
+                && (sides[s].edit().pairing().before(belowRow) < 0
+                        || sides[s].edit().pairing().before(belowRow - 1) < 0);
     }
 
     /** Both sides have the very same rows: nothing is to be told apart. */

@@ -64,7 +64,7 @@ final class SequenceJoin {
     }
 
     private boolean[] movedIn(int[] sequence) {
-        int[] old = Arrays.stream(sequence).filter(e -> e < n).toArray();
+        int[] old = Arrays.stream(sequence).filter(e -> e < n && !fixed[e]).toArray();
         boolean[] kept = Increasing.longest(old);
         boolean[] out = new boolean[n];
         for (int k = 0; k < old.length; k++) {
@@ -90,6 +90,87 @@ final class SequenceJoin {
             theirs = runs(1);
         }
         emit(mine, theirs);
+        List<Integer> ringed = ringed();
+        if (!ringed.isEmpty()) {
+            ringed.forEach(element -> {
+                fixed[element] = true;
+                policy.movedTwice(element);
+            });
+            result.clear();
+            moved[0] = movedIn(sequences[0]);
+            moved[1] = movedIn(sequences[1]);
+            emit(runs(0), runs(1));
+        }
+    }
+
+    /**
+     * Elements that both sides moved past another one, where no order pleases both: mine past one neighbour, theirs past
+     * the other, so that what is asked for goes in a ring. A move by one place can be read as its neighbour's, so this
+     * shows only in the result.
+     */
+    private List<Integer> ringed() {
+        if (noneMoved(0) || noneMoved(1)) {
+            return List.of();
+        }
+        int[] joined = places(result.stream().mapToInt(e -> e).toArray());
+        int[][] own = {places(sequences[0]), places(sequences[1])};
+        List<Integer> ringed = new ArrayList<>();
+        for (int e = 0; e < n; e++) {
+            if (!fixed[e] && passed(e, own[0], own[1]) && passed(e, own[1], own[0]) && slighted(e, own, joined)) {
+                ringed.add(e);
+            }
+        }
+        return ringed;
+    }
+
+    private boolean noneMoved(int s) {
+        for (boolean m : moved[s]) {
+            if (m) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The place of each element of the earlier sequence, -1 for one that is not there. */
+    private int[] places(int[] sequence) {
+        int[] place = new int[n];
+        Arrays.fill(place, -1);
+        for (int i = 0; i < sequence.length; i++) {
+            if (sequence[i] < n) {
+                place[sequence[i]] = i;
+            }
+        }
+        return place;
+    }
+
+    /** Whether one side alone brought the element past some other. */
+    private boolean passed(int e, int[] side, int[] other) {
+        for (int f = 0; f < n; f++) {
+            if (isPast(e, f, side) && !isPast(e, f, other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the result leaves undone that one side alone brought the element past another. */
+    private boolean slighted(int e, int[][] own, int[] joined) {
+        for (int f = 0; f < n; f++) {
+            boolean asked = isPast(e, f, own[0]) != isPast(e, f, own[1]);
+            if (asked && isThere(e, f, own[0]) && isThere(e, f, own[1]) && !isPast(e, f, joined)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isThere(int e, int f, int[] place) {
+        return place[e] >= 0 && place[f] >= 0;
+    }
+
+    private static boolean isPast(int e, int f, int[] place) {
+        return e != f && isThere(e, f, place) && (e < f) != (place[e] < place[f]);
     }
 
     /** What the side put in or moved itself; what only the other side moved is left to that one's runs. */

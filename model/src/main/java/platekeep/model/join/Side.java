@@ -1,6 +1,7 @@
 package platekeep.model.join;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -111,6 +112,52 @@ final class Side {
 
     Map<Integer, Motion> figures() {
         return figures;
+    }
+
+    /**
+     * Reads this side as having moved what the other one moved, where that leaves less to be explained by painting and
+     * erasing: of a move that both made, one side's may be hidden by what else it drew.
+     */
+    void followWhereItExplainsMore(Side other, Grid base, Labels labels) {
+        if (moves() || !other.moves()) {
+            return;
+        }
+        int plain = unexplained(base, labels);
+        picture = other.picture;
+        figures = new HashMap<>(other.figures);
+        if (unexplained(base, labels) >= plain) {
+            picture = Motion.NONE;
+            figures = new HashMap<>();
+        }
+    }
+
+    /** How many cables of this side, and empty places, are not where the earlier ones would be by these motions. */
+    private int unexplained(Grid base, Labels labels) {
+        int width = base.frame().width();
+        char[][] expected = new char[grid.height()][width];
+        for (char[] row : expected) {
+            Arrays.fill(row, Row.EMPTY);
+        }
+        for (int i = 0; i < base.height(); i++) {
+            int row = edit.pairing().after(i);
+            for (int k = 0; row >= 0 && k < width; k++) {
+                if (base.at(i, k) != Row.EMPTY) {
+                    Motion motion = motionOf(labels.at(i, k));
+                    int r = motion.row(row);
+                    int c = motion.position(k);
+                    if (r >= 0 && r < expected.length && c >= 0 && c < width) {
+                        expected[r][c] = edit.renaming().letter(base.at(i, k)).orElse(Row.EMPTY);
+                    }
+                }
+            }
+        }
+        int different = 0;
+        for (int r = 0; r < expected.length; r++) {
+            for (int c = 0; c < width && edit.pairing().before(r) >= 0; c++) {
+                different += expected[r][c] != grid.at(r, c) ? 1 : 0;
+            }
+        }
+        return different;
     }
 
     /** Reads all that moved as painted and erased instead. */

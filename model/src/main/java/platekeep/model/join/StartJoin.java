@@ -1,6 +1,7 @@
 package platekeep.model.join;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import platekeep.model.compare.Grid;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Plate;
@@ -26,6 +28,7 @@ final class StartJoin {
     private final Grid grid;
     private final Labels labels;
     private final Placing placing;
+    private final StrayStarts stray;
     private final ClashList clashes;
     private final boolean turnedOver;
     private final Labels[] sideLabels = new Labels[2];
@@ -37,8 +40,10 @@ final class StartJoin {
             Grid grid,
             Labels labels,
             Placing placing,
+            StrayStarts stray,
             ClashList clashes,
             boolean turnedOver) {
+        this.stray = stray;
         this.turnedOver = turnedOver;
         this.base = base;
         this.sides = sides;
@@ -48,8 +53,8 @@ final class StartJoin {
         this.clashes = clashes;
     }
 
-    /** A start with where it lies when nothing is moved, and its kind there. */
-    private record Placed(Placing.Spot spot, Start start, int figure) {
+    /** A start as its own plate has it, with where it lies when nothing is moved, and its kind there. */
+    private record Placed(Start own, Placing.Spot spot, Start start, int figure) {
         String key() {
             return spot.handle() + "|" + spot.named() + "|" + spot.layer() + "|" + spot.place();
         }
@@ -70,14 +75,37 @@ final class StartJoin {
         keys.addAll(mine.keySet());
         keys.addAll(theirs.keySet());
         List<Start> out = new ArrayList<>();
+        List<Start> strayed = new ArrayList<>();
         for (String key : keys) {
-            joinOne(
-                            Optional.ofNullable(before.get(key)),
-                            Optional.ofNullable(mine.get(key)),
-                            Optional.ofNullable(theirs.get(key)))
-                    .ifPresent(out::add);
+            Optional<Placed> m0 = Optional.ofNullable(mine.get(key));
+            Optional<Placed> t0 = Optional.ofNullable(theirs.get(key));
+            Optional<Start> joined = joinOne(Optional.ofNullable(before.get(key)), m0, t0);
+            if (joined.isPresent() && isStray(joined.get(), m0, t0)) {
+                int s = m0.map(this::result).equals(joined) ? 0 : 1;
+                stray.moved(s, (s == 0 ? m0 : t0).orElseThrow().own()).ifPresent(strayed::add);
+            } else {
+                joined.ifPresent(out::add);
+            }
         }
+        strayed.stream()
+                .filter(start -> out.stream().noneMatch(there -> isAtPlaceOf(there, start)))
+                .forEach(out::add);
         return out;
+    }
+
+    private static boolean isAtPlaceOf(Start one, Start other) {
+        return one.row().equals(other.row()) && one.pleat() == other.pleat();
+    }
+
+    /** Whether a start lost its cable only because two edits came together. */
+    private boolean isStray(Start joined, Optional<Placed> mine, Optional<Placed> theirs) {
+        Optional<Placed> from = mine.filter(m -> result(m).equals(joined))
+                .or(() -> theirs.filter(t -> result(t).equals(joined)));
+        return from.isPresent()
+                && from.get().spot().handle() >= 0
+                && !stray.hasCable(from.get().spot())
+                && mine.map(m -> stray.standsOn(0, m.own())).orElse(true)
+                && theirs.map(t -> stray.standsOn(1, t.own())).orElse(true);
     }
 
     private List<Placed> placed(int s, Plate plate) {
@@ -87,7 +115,7 @@ final class StartJoin {
             Start kind = placing.turned(spot, s)
                     ? start.at(start.row(), start.pleat(), start.cable().turned())
                     : start;
-            out.add(new Placed(spot, kind, figure(s, start, spot)));
+            out.add(new Placed(start, spot, kind, figure(s, start, spot)));
         }
         return out;
     }
@@ -155,7 +183,7 @@ final class StartJoin {
         if (m.equals(b)) {
             return t;
         }
-        Placed at = before.or(() -> mine).or(() -> theirs).orElseThrow();
+        Placed at = before.or(() -> lower(mine, theirs)).orElseThrow();
         Start named = result(at);
         clashes.add(
                 Clash.What.START,
@@ -168,6 +196,15 @@ final class StartJoin {
                 value(t),
                 placing.resultRow(at.spot()).orElse(ClashList.NO_ROW));
         return m.isEmpty() ? t : t.isEmpty() ? m : b;
+    }
+
+    /** Of two new starts the one that comes first from the bottom, then from the left: it names their clash. */
+    private Optional<Placed> lower(Optional<Placed> mine, Optional<Placed> theirs) {
+        Comparator<Placed> fromBottom = Comparator.comparing(
+                        (Placed p) -> -placing.resultRow(p.spot()).orElse(ClashList.NO_ROW))
+                .thenComparing(p -> placing.position(p.spot()))
+                .thenComparing(p -> result(p).value().text());
+        return Stream.of(mine, theirs).flatMap(Optional::stream).min(fromBottom);
     }
 
     private Start result(Placed placed) {

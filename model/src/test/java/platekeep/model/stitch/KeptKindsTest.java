@@ -66,6 +66,16 @@ class KeptKindsTest {
     }
 
     @Test
+    void aStartThatNeverHadASayIsTurnedTogetherWithItsDouble() {
+        Plate before =
+                started(plate("aaaa aaa"), start("aaaa", 2, DOWN), start("aaaa", 3, DOWN), start("aaaa", 3, DOWN));
+        Plate kept = KeptKinds.after(before, redrawn(before, "aaaa a.a"));
+
+        assertThat(Drawn.kinds(before)).containsExactly("udu");
+        assertThat(Drawn.kinds(kept)).containsExactly("u.u");
+    }
+
+    @Test
     void aStartWhoseFigureIsGoneGoesAndThoseThatFollowedItKeepTheirKinds() {
         Plate before = started(plate("aaaa aa.aa"), start("aaaa", 1, DOWN));
         Plate kept = KeptKinds.after(before, redrawn(before, "aaaa ...aa"));

@@ -43,8 +43,6 @@ public final class Change {
     public final Map<Character, Fresh> fresh = new LinkedHashMap<>();
     /** Ink to its new key, where keys were renamed. */
     public final Map<Character, Character> keys = new LinkedHashMap<>();
-    /** Ink made one with another; the first one goes. */
-    public final Map<Character, Character> poured = new LinkedHashMap<>();
 
     public Motion motion = Motion.NONE;
     /** Rows that the picture as a whole went up, by rows taken out at one end and put in at the other. */

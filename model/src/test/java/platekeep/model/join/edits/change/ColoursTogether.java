@@ -60,7 +60,6 @@ final class ColoursTogether {
             taken.add(free);
             give(loser, free);
         }
-        poured();
     }
 
     private void claim(Map<Character, Claim> claims, Claim claim) {
@@ -101,24 +100,6 @@ final class ColoursTogether {
         } else {
             both.joined.fresh.put(claim.ink(), new Fresh(key, claim.colour()));
         }
-    }
-
-    private void poured() {
-        both.both((side, other) -> {
-            side.poured.forEach((ink, into) -> {
-                boolean same = Character.valueOf(into).equals(other.poured.get(ink));
-                if (!same && (other.poured.containsKey(ink) || other.poured.containsKey(into))
-                        || other.entries.containsKey(into)
-                                && other.entries.get(into).isEmpty()) {
-                    throw new Undetermined("colours poured together in two ways");
-                }
-                if (!same && (other.keys.containsKey(ink) || other.keys.containsKey(into))) {
-                    throw new Undetermined("poured here, renamed there");
-                }
-                both.joined.poured.put(ink, into);
-            });
-            return null;
-        });
     }
 
     void entries() {
@@ -167,9 +148,14 @@ final class ColoursTogether {
     void keepWhatIsNamed(Finished finished, List<Clash> clashes) {
         Set<Character> named = new HashSet<>();
         finished.grid.order().forEach(r -> named.addAll(finished.grid.row(r).values()));
-        finished.base.marks().forEach(m -> named.add(both.joined.poured.getOrDefault(m.colour(), m.colour())));
+        finished.base
+                .marks()
+                .forEach(m -> both.joined
+                        .marks
+                        .getOrDefault(Identities.of(m), Optional.of(m))
+                        .ifPresent(now -> named.add(now.colour())));
         for (Line l : both.joined.lines.applied(both.base.lines(), Identities::of)) {
-            named.add(both.joined.poured.getOrDefault(l.colour(), l.colour()));
+            named.add(l.colour());
         }
         Set<Character> letters = new HashSet<>();
         List<Clash> all = new ArrayList<>(clashes);

@@ -62,13 +62,6 @@ public final class Finished {
         return out.toString();
     }
 
-    /** Inks as they are after colours were made one. */
-    String poured(String inks) {
-        StringBuilder out = new StringBuilder();
-        inks.chars().forEach(c -> out.append(ink((char) c)));
-        return out.toString();
-    }
-
     /** The cells of a row that is (or was) on the ground, as text of the finished plate. */
     String rowText(RowId row, TreeMap<Integer, Character> cells) {
         TreeMap<Integer, Character> moved = new TreeMap<>();
@@ -103,7 +96,7 @@ public final class Finished {
         draft.notes(change.notes.applied(base.notes(), n -> n));
         draft.designers(change.designers.applied(base.designers(), n -> n));
         draft.lines(change.lines.applied(base.lines(), Identities::of).stream()
-                .map(l -> l.withColour(letter(ink(l.colour()))))
+                .map(l -> l.withColour(letter(l.colour())))
                 .toList());
         draft.notions(change.notions.applied(base.notions(), Identities::of));
         draft.marks(marks());
@@ -112,10 +105,6 @@ public final class Finished {
         all.addAll(clashes);
         draft.clashes(all.stream().distinct().toList());
         return draft.build();
-    }
-
-    private char ink(char colour) {
-        return change.poured.getOrDefault(colour, colour);
     }
 
     private Palette palette() {
@@ -171,7 +160,7 @@ public final class Finished {
         Map<String, Mark> out = new LinkedHashMap<>();
         for (Mark m : base.marks()) {
             if (!change.gone.contains(m.row())) {
-                out.put(Identities.of(m), m.withColour(ink(m.colour())));
+                out.put(Identities.of(m), m);
             }
         }
         change.marks.forEach((id, mark) -> {

@@ -47,8 +47,7 @@ final class Ground {
 
     /** A row's cells after painting, whatever the chart covers. */
     static TreeMap<Integer, Character> painted(Grid before, RowId row, Change change) {
-        TreeMap<Integer, Character> cells = new TreeMap<>();
-        before.row(row).forEach((p, ink) -> cells.put(p, change.poured.getOrDefault(ink, ink)));
+        TreeMap<Integer, Character> cells = new TreeMap<>(before.row(row));
         Map<Integer, Character> strokes = change.paint.getOrDefault(row, new TreeMap<>());
         new LinkedHashMap<>(strokes).forEach((p, ink) -> {
             if (ink == Row.EMPTY) {

@@ -79,7 +79,7 @@ final class OpenClashes {
                 .build();
         boolean mirrored = to.carry.mirrors(first);
         return values(clash, place, text -> {
-            String letters = to.letters(to.poured(text));
+            String letters = to.letters(text);
             return mirrored ? new StringBuilder(letters).reverse().toString() : letters;
         });
     }
@@ -88,8 +88,7 @@ final class OpenClashes {
         TreeMap<Integer, Character> cells = new TreeMap<>();
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) != Row.EMPTY) {
-                cells.put(
-                        to.base.from() + i, to.poured(text.substring(i, i + 1)).charAt(0));
+                cells.put(to.base.from() + i, text.charAt(i));
             }
         }
         if (!cells.isEmpty() && (cells.firstKey() < to.pleats.from() || cells.lastKey() >= to.pleats.to())) {

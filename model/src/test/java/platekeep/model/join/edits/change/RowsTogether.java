@@ -67,9 +67,6 @@ final class RowsTogether {
         both.joined.paint.put(row, new TreeMap<>(editor.paint.get(row)));
         TreeMap<Integer, Character> was = new TreeMap<>(before.row(row));
         both.clashes.add(f -> {
-            if (!both.joined.poured.isEmpty()) {
-                throw new Undetermined("colours poured together and a row in doubt");
-            }
             return Together.clash(
                     Clash.What.ROW,
                     OpenClashes.place("row", row.text()),
@@ -110,11 +107,6 @@ final class RowsTogether {
         }
         runs(differ).forEach(run -> {
             String base = Grid.text(before.row(row), run[0], run[1] + 1);
-            if (base.chars()
-                    .anyMatch(
-                            c -> both.mine.poured.containsKey((char) c) || both.theirs.poured.containsKey((char) c))) {
-                throw new Undetermined("a clash over a colour that was poured into another");
-            }
             Clash plain = Together.clash(
                     Clash.What.CABLES,
                     OpenClashes.place("row", row.text(), "from", run[0], "to", run[1]),

@@ -49,8 +49,7 @@ public final class Side {
     }
 
     private static void used(Change change, char ink) {
-        if (change.poured.containsKey(ink)
-                || change.entries.containsKey(ink) && change.entries.get(ink).isEmpty()) {
+        if (change.entries.containsKey(ink) && change.entries.get(ink).isEmpty()) {
             throw new Undetermined("drawn with a colour that is taken away");
         }
     }

@@ -3,6 +3,9 @@ package platekeep.model.join.edits.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
+import platekeep.model.join.edits.change.Identities;
 import platekeep.model.join.edits.change.Undetermined;
 import platekeep.model.join.edits.scene.Words;
 import platekeep.model.plate.Colour;
@@ -68,15 +71,35 @@ final class ColourEdits {
         s.change.keys.put(b, a);
     }
 
+    /** Two colours made one: every cable and mark of the one takes the other, and its entry goes. */
     static void pour(Studio s) {
         List<Character> used = s.used(3, Long.MAX_VALUE);
-        char a = s.any(used);
+        char a = s.any(used.stream()
+                .filter(k -> s.base.lines().stream().noneMatch(l -> l.colour() == k))
+                .toList());
         char b = s.any(used);
         if (a == b) {
             throw new Undetermined("one colour only");
         }
-        s.change.poured.put(a, b);
+        replace(s, a, i -> b);
+        s.base.marks().stream()
+                .filter(m -> m.colour() == a)
+                .forEach(m -> s.change.marks.putIfAbsent(Identities.of(m), Optional.of(m.withColour(b))));
         s.change.entries.put(a, Optional.empty());
+    }
+
+    /** Draws every cable of an ink, that she did not draw on yet, in another one. */
+    private static void replace(Studio s, char ink, IntFunction<Character> by) {
+        int i = 0;
+        for (RowId row : s.order) {
+            for (var cell : new TreeMap<>(s.grid.row(row)).entrySet()) {
+                boolean drawn =
+                        s.change.paint.getOrDefault(row, new TreeMap<>()).containsKey(cell.getKey());
+                if (cell.getValue() == ink && !drawn) {
+                    s.paint(row, cell.getKey(), by.apply(i++));
+                }
+            }
+        }
     }
 
     /** The threads of two letters exchanged; the cables keep their letters. */
@@ -103,23 +126,11 @@ final class ColourEdits {
                 .toList());
         List<Character> others = new ArrayList<>(s.keys());
         others.remove(Character.valueOf(ink));
-        others.removeIf(k -> s.change.poured.containsKey(k) || s.change.entries.containsKey(k));
+        others.removeIf(k -> s.change.entries.containsKey(k));
         if (others.size() < 2) {
             throw new Undetermined("too few colours");
         }
-        int i = 0;
-        for (RowId row : s.order) {
-            for (var cell : s.grid.row(row).entrySet()) {
-                if (cell.getValue() == ink
-                        && s.change
-                                        .paint
-                                        .getOrDefault(row, new java.util.TreeMap<>())
-                                        .get(cell.getKey())
-                                == null) {
-                    s.paint(row, cell.getKey(), others.get(i++ % others.size()));
-                }
-            }
-        }
+        replace(s, ink, i -> others.get(i % others.size()));
         s.change.entries.put(ink, Optional.empty());
     }
 

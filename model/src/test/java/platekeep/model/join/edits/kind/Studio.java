@@ -77,7 +77,7 @@ public final class Studio {
     /** A colour to draw with: one of the palette, other than {@code not}. */
     char inkBut(char not) {
         return any(keys().stream()
-                .filter(k -> k != not && !change.poured.containsKey(k) && !change.entries.containsKey(k))
+                .filter(k -> k != not && !change.entries.containsKey(k))
                 .toList());
     }
 
@@ -119,7 +119,6 @@ public final class Studio {
         return keys().stream()
                 .filter(k -> uses(k) >= least && uses(k) <= most)
                 .filter(k -> !change.entries.containsKey(k) && !change.keys.containsKey(k))
-                .filter(k -> !change.poured.containsKey(k) && !change.poured.containsValue(k))
                 .filter(k -> base.marks().stream().noneMatch(m -> m.colour() == k) || least > 0)
                 .filter(k -> base.lines().stream().noneMatch(m -> m.colour() == k) || least > 0)
                 .toList();
