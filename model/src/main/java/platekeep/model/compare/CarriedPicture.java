@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import platekeep.model.compare.CableChange.How;
 import platekeep.model.plate.Row;
+import platekeep.model.stitch.Labels;
 
 /**
  * The earlier picture carried over into the later plate: every cable lies where the moves, and the rows put in and taken
@@ -14,13 +15,15 @@ import platekeep.model.plate.Row;
  */
 public final class CarriedPicture {
     private final Comparison comparison;
-    private final Optional<FigureLabels> labels;
+    private final Optional<Labels> labels;
     private final char[][] carried;
 
     private CarriedPicture(Comparison comparison) {
         this.comparison = comparison;
         PlateEdit edit = comparison.edit();
-        labels = edit.figures().isEmpty() ? Optional.empty() : Optional.of(FigureLabels.of(comparison.beforeCells()));
+        labels = edit.figures().isEmpty()
+                ? Optional.empty()
+                : Optional.of(comparison.beforeCells().figures());
         carried = new char[comparison.after().rows().size()][comparison.frame().width()];
         for (char[] row : carried) {
             Arrays.fill(row, Row.EMPTY);
