@@ -19,12 +19,14 @@ final class VersionCell extends JPanel implements ListCellRenderer<String> {
 
     private transient String[] lines = {};
     private boolean isChosen;
+    private boolean hasFocus;
 
     @Override
     public Component getListCellRendererComponent(
-            JList<? extends String> list, String value, int index, boolean isSelected, boolean hasFocus) {
+            JList<? extends String> list, String value, int index, boolean isSelected, boolean isFocused) {
         lines = value.split("\n", 2);
         isChosen = isSelected;
+        hasFocus = isFocused;
         setFont(list.getFont());
         setPreferredSize(new Dimension(10, 44));
         getAccessibleContext().setAccessibleName(value.replace("\n", ": "));
@@ -39,6 +41,10 @@ final class VersionCell extends JPanel implements ListCellRenderer<String> {
             g.setColor(Look.chosen());
             g.fillRect(0, 0, getWidth(), getHeight());
         }
+        if (hasFocus) {
+            g.setColor(Look.accent());
+            g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+        }
         g.setFont(getFont().deriveFont(Font.BOLD));
         FontMetrics metrics = g.getFontMetrics();
         g.setColor(Look.ink());
@@ -46,7 +52,7 @@ final class VersionCell extends JPanel implements ListCellRenderer<String> {
         g.setFont(getFont());
         g.setColor(Look.faintInk());
         g.drawString(
-                Texts.cut(lines.length > 1 ? lines[1] : "", metrics, getWidth() - 20),
+                Texts.cut(lines.length > 1 ? lines[1] : "", g.getFontMetrics(), getWidth() - 20),
                 10,
                 6 + metrics.getHeight() + metrics.getAscent());
         g.dispose();
