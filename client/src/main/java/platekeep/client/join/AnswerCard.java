@@ -37,10 +37,10 @@ final class AnswerCard extends JPanel {
         words = Widgets.prose("join-value-" + number, "");
         take = Widgets.button("join-take-" + number, "Take (" + number + ")", press);
         Widgets.styled(take, "margin: 2,8,2,8; font: -1");
-        JPanel head = Widgets.clear(new MigLayout("insets 0, fillx, gap 6 0", "[grow, fill][]", "[]0[]"));
+        JPanel head = Widgets.clear(new MigLayout("insets 0, fillx, gap 6 0", "[grow, fill][]", "[]2[]"));
         head.add(who, "wmin 0");
-        head.add(take, "spany 2, top, wrap");
-        head.add(detail, "wmin 0");
+        head.add(take, "wrap");
+        head.add(detail, "spanx 2, wmin 0");
         add(head, "wmin 0");
         add(picture, "wmin 0");
         add(words, "wmin 0");

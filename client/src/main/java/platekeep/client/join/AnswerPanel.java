@@ -34,7 +34,8 @@ final class AnswerPanel extends JPanel implements Scrollable {
 
     void show(Board board) {
         Optional<String> asked = board.matter().map(Board.Matter::words);
-        if (!asked.equals(shown)) {
+        boolean isOther = !asked.equals(shown);
+        if (isOther) {
             shown = asked;
             scrollRectToVisible(new Rectangle(0, 0, 1, 1));
         }
@@ -42,6 +43,9 @@ final class AnswerPanel extends JPanel implements Scrollable {
                 board.matter().map(Board.Matter::words).map(AnswerPanel::upper).orElse(""));
         standing.setText(board.matter().map(AnswerPanel::standing).orElse(""));
         standing.setVisible(!standing.getText().isEmpty());
+        if (!board.isComplete() && !isOther) {
+            return;
+        }
         List<Board.Answer> answers = board.answers();
         while (cards.size() < answers.size()) {
             int index = cards.size();

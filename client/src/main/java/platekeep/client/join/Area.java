@@ -1,7 +1,5 @@
 package platekeep.client.join;
 
-import java.util.stream.IntStream;
-
 /**
  * A rectangle of a chart, both ends included.
  *
@@ -30,20 +28,16 @@ record Area(int top, int bottom, int from, int to) {
                 Math.min(mostPositions - 1, to + positions));
     }
 
+    /** The same stretch of one row. */
+    Area in(int row) {
+        return new Area(row, row, from, to);
+    }
+
     int rows() {
         return bottom - top + 1;
     }
 
     int positions() {
         return to - from + 1;
-    }
-
-    boolean holds(int row, int position) {
-        return row >= top && row <= bottom && position >= from && position <= to;
-    }
-
-    /** Its rows. */
-    IntStream eachRow() {
-        return IntStream.rangeClosed(top, bottom);
     }
 }

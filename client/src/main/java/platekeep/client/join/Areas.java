@@ -29,7 +29,12 @@ final class Areas {
         }
         return switch (clash.what()) {
             case CABLES, FIGURE -> row(plate, joined, clash).map(r -> across(plate, r, clash));
-            case ROW, TWINS, ORDER -> row(plate, joined, clash).map(r -> wholeRow(plate, r));
+            case ROW ->
+                row(plate, joined, clash)
+                        .map(r -> changed(plate, clash)
+                                .orElseGet(() -> wholeRow(plate, r))
+                                .in(r));
+            case TWINS, ORDER -> row(plate, joined, clash).map(r -> wholeRow(plate, r));
             case ROWS -> run(plate, joined, clash);
             case START, MARK -> row(plate, joined, clash).map(r -> pleat(plate, r, clash));
             case PLEATS -> Optional.of(end(plate, clash));
@@ -62,6 +67,11 @@ final class Areas {
 
     private static int held(Plate plate, int index) {
         return Math.max(0, Math.min(plate.positions() - 1, index));
+    }
+
+    /** Where a row that one took out was changed by the other, wherever it lies. */
+    private static Optional<Area> changed(Plate plate, Clash clash) {
+        return RowChange.of(clash).filter(c -> c.to() < plate.positions()).map(c -> new Area(0, 0, c.from(), c.to()));
     }
 
     private static Area wholeRow(Plate plate, int row) {
@@ -148,9 +158,6 @@ final class Areas {
         if (plate.rows().isEmpty() || plate.positions() == 0) {
             return Optional.empty();
         }
-        return reversal.settled().places().stream()
-                .map(area)
-                .flatMap(Optional::stream)
-                .reduce(Area::and);
+        return reversal.places().stream().map(area).flatMap(Optional::stream).reduce(Area::and);
     }
 }

@@ -18,6 +18,7 @@ import platekeep.model.draw.Drawing;
  * @param redo the step that can be done again
  * @param isJoined whether the join stands; false when she went back to before it
  * @param changed whether there is something to save
+ * @param isComplete whether findings and answers are worked out; those of a large plate come a little later
  */
 record Board(
         Drawing drawing,
@@ -30,7 +31,8 @@ record Board(
         Optional<String> undo,
         Optional<String> redo,
         boolean isJoined,
-        boolean changed) {
+        boolean changed,
+        boolean isComplete) {
 
     Board {
         matters = List.copyOf(matters);

@@ -13,8 +13,9 @@ import platekeep.model.plate.Plate;
 final class Boards {
     private static final int ROWS_AROUND = 2;
     private static final int POSITIONS_AROUND = 6;
-    private static final int MOST_ROWS = 14;
-    private static final int MOST_POSITIONS = 40;
+    private static final int MOST_ROWS = 9;
+    private static final int MOST_POSITIONS = 26;
+    private static final int LARGE = 160_000;
 
     private Boards() {}
 
@@ -27,41 +28,74 @@ final class Boards {
     record Standing(
             Case of, Plate now, boolean isJoined, boolean changed, Optional<String> undo, Optional<String> redo) {}
 
-    /** What was worked out of a plate before, to be used again while the plate is the same. */
-    record Known(Drawing drawing, List<Faults.Fault> faults) {}
+    /**
+     * What was worked out before, to be used again while the plate is the same.
+     *
+     * @param checked the plate that the faults are of; empty where none was checked
+     */
+    record Known(Drawing drawing, List<Faults.Fault> faults, Optional<Plate> checked) {}
 
     static Board of(Standing standing, int selected, Optional<Known> known) {
+        return of(standing, selected, known, Depth.ALL);
+    }
+
+    /** How much is worked out. */
+    enum Depth {
+        /** Chart and list; the findings are those of before, the answers are left out. */
+        FIRST,
+        ALL
+    }
+
+    /** Whether a plate is so large that it is shown before all is worked out. */
+    static boolean isLarge(Plate plate) {
+        return (long) plate.rows().size() * plate.positions() > LARGE;
+    }
+
+    static Board of(Standing standing, int selected, Optional<Known> known, Depth depth) {
         Case of = standing.of();
         Plate now = standing.now();
-        Known is = known.filter(k -> k.drawing().plate() == now)
-                .orElseGet(() -> new Known(Drawing.of(now), Faults.of(now, of.knownFaults())));
+        boolean isAll = depth == Depth.ALL;
+        Known is = known(now, of, known, isAll);
         List<Board.Matter> matters = standing.isJoined() ? matters(of, now) : List.of();
-        List<Choice> choices = standing.isJoined() ? choices(of, now, selected) : List.of();
+        List<Choice> choices = standing.isJoined() && isAll ? choices(of, now, selected) : List.of();
         int open = (int)
                 of.clashes().stream().filter(c -> ClashAnswers.isOpen(c, now)).count();
         return new Board(
                 is.drawing(),
                 matters,
                 matters.isEmpty() ? -1 : Math.min(selected, matters.size() - 1),
-                answers(of, now, selected, choices),
+                answers(of, selected, choices),
                 open,
                 of.clashes().size(),
                 is.faults(),
                 standing.undo(),
                 standing.redo(),
                 standing.isJoined(),
-                standing.changed());
+                standing.changed(),
+                isAll);
+    }
+
+    private static Known known(Plate now, Case of, Optional<Known> before, boolean isAll) {
+        Optional<Drawing> drawn = before.map(Known::drawing).filter(d -> d.plate() == now);
+        Drawing drawing = drawn.orElseGet(() -> Drawing.of(now));
+        if (!isAll) {
+            return new Known(drawing, before.map(Known::faults).orElse(List.of()), before.flatMap(Known::checked));
+        }
+        boolean isChecked = before.flatMap(Known::checked).filter(p -> p == now).isPresent();
+        return isChecked
+                ? new Known(drawing, before.get().faults(), Optional.of(now))
+                : new Known(drawing, Faults.of(now, of.knownFaults()), Optional.of(now));
     }
 
     /** The answers to a matter; empty when there is no such matter. */
     static List<Choice> choices(Case of, Plate now, int matter) {
         int clashes = of.clashes().size();
-        if (matter < 0 || matter >= clashes + of.reversals().size()) {
+        if (matter < 0 || matter >= clashes + of.settlements().size()) {
             return List.of();
         }
         return matter < clashes
                 ? ClashAnswers.of(of, of.clashes().get(matter), now)
-                : SettledAnswers.of(of, of.reversals().get(matter - clashes), now);
+                : SettledAnswers.of(of, of.settlements().get(matter - clashes), now);
     }
 
     /** Where a matter lies in a plate. */
@@ -69,7 +103,7 @@ final class Boards {
         int clashes = of.clashes().size();
         return matter < clashes
                 ? Areas.of(plate, of.joined(), of.clashes().get(matter))
-                : Areas.of(plate, of.reversals().get(matter - clashes));
+                : Areas.of(plate, of.settlements().get(matter - clashes).reversal());
     }
 
     private static List<Board.Matter> matters(Case of, Plate now) {
@@ -84,7 +118,7 @@ final class Boards {
                     isOpen ? Board.State.OPEN : Board.State.DECIDED,
                     Areas.of(now, of.joined(), clash)));
         }
-        of.reversals().forEach(reversal -> out.add(settled(of, reversal, now)));
+        of.settlements().forEach(settlement -> out.add(settled(of, settlement, now)));
         return out;
     }
 
@@ -96,7 +130,8 @@ final class Boards {
                 .orElse("decided");
     }
 
-    private static Board.Matter settled(Case of, Reversal reversal, Plate now) {
+    private static Board.Matter settled(Case of, Settlement settlement, Plate now) {
+        Reversal reversal = settlement.reversal();
         Settled.By by = reversal.settled().by();
         String group =
                 switch (by) {
@@ -116,18 +151,27 @@ final class Boards {
                     case PARTLY -> "in part";
                     default -> "";
                 };
-        return new Board.Matter(group, reversal.settled().words(), standing, state, Areas.of(now, reversal));
+        return new Board.Matter(group, settlement.words(), standing, state, Areas.of(now, reversal));
     }
 
-    private static List<Board.Answer> answers(Case of, Plate now, int matter, List<Choice> choices) {
-        return choices.stream()
-                .map(choice -> new Board.Answer(
-                        choice.who(),
-                        choice.detail(),
-                        choice.words(),
-                        choice.stands(),
-                        area(of, choice.result(), matter).map(area -> spotted(choice.result(), area))))
-                .toList();
+    private static List<Board.Answer> answers(Case of, int matter, List<Choice> choices) {
+        List<Board.Answer> out = new ArrayList<>();
+        for (Choice choice : choices) {
+            out.add(new Board.Answer(
+                    choice.who(), choice.detail(), choice.words(), choice.stands(), spot(of, matter, choice)));
+        }
+        return out;
+    }
+
+    /** The spot as the answer would leave it; empty also where the answer does not fit the chart any more. */
+    private static Optional<Board.Spotted> spot(Case of, int matter, Choice choice) {
+        try {
+            Plate result = choice.result().get();
+            return area(of, result, matter).map(area -> spotted(result, area));
+        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+            ClashAnswers.leftOut(e);
+            return Optional.empty();
+        }
     }
 
     private static Board.Spotted spotted(Plate plate, Area area) {

@@ -12,7 +12,6 @@ import platekeep.client.library.Arrivals;
 import platekeep.model.join.Hands;
 import platekeep.model.join.Join;
 import platekeep.model.join.Joined;
-import platekeep.model.join.back.Reversal;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Plate;
 import platekeep.model.text.PlateText;
@@ -23,7 +22,7 @@ import platekeep.model.text.PlateText;
  * @param origin where its clashes come from
  * @param before the plate as the library has it, before anything was joined
  * @param joined what the join made by itself; {@code before} where the join was made earlier
- * @param reversals what was settled by itself
+ * @param settlements what was settled by itself
  * @param mine her side
  * @param theirs the partner's side
  * @param mark tells apart what was decided about this from what was decided about something that has changed since
@@ -32,7 +31,7 @@ record Case(
         Origin origin,
         Plate before,
         Plate joined,
-        List<Reversal> reversals,
+        List<Settlement> settlements,
         Party mine,
         Party theirs,
         Set<String> knownFaults,
@@ -48,7 +47,7 @@ record Case(
     }
 
     Case {
-        reversals = List.copyOf(reversals);
+        settlements = List.copyOf(settlements);
         knownFaults = Set.copyOf(knownFaults);
     }
 
@@ -59,10 +58,8 @@ record Case(
         Party here = Party.of(arrival.changedHere());
         Party there = Party.of(arrival.changedThere());
         Joined joined = Join.of(arrival.base(), mine, theirs, new Hands(here.name(), there.name()));
-        List<Reversal> reversals = arrival.base()
-                .map(base -> Reversal.of(base, mine, theirs, joined.settled()).stream()
-                        .filter(r -> r.standing(joined.plate()) != Reversal.Standing.OUT)
-                        .toList())
+        List<Settlement> settlements = arrival.base()
+                .map(base -> Settlement.of(base, mine, theirs, joined))
                 .orElse(List.of());
         Set<String> known = new HashSet<>(Faults.keys(mine));
         known.addAll(Faults.keys(theirs));
@@ -70,11 +67,11 @@ record Case(
                 Origin.ARRIVED,
                 mine,
                 joined.plate(),
-                reversals,
+                settlements,
                 here,
                 there,
                 known,
-                Optional.of(Sides.of(arrival.base(), mine, theirs)),
+                here.tellsApart(there) ? Optional.empty() : Optional.of(Sides.of(arrival.base(), mine, theirs)),
                 mark(arrival.base(), mine, theirs));
     }
 

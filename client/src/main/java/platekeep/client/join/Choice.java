@@ -1,5 +1,6 @@
 package platekeep.client.join;
 
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import platekeep.model.plate.Plate;
 
@@ -10,7 +11,8 @@ import platekeep.model.plate.Plate;
  * @param detail name and day, or what it means
  * @param words the value in words
  * @param take takes it on the plate as it then is
- * @param result the plate if it is taken now
+ * @param result the plate if it is taken now; working it out may take as long as drawing the plate
  * @param stands whether it is what was decided
  */
-record Choice(String who, String detail, String words, UnaryOperator<Plate> take, Plate result, boolean stands) {}
+record Choice(
+        String who, String detail, String words, UnaryOperator<Plate> take, Supplier<Plate> result, boolean stands) {}

@@ -16,7 +16,6 @@ final class ClashAnswers {
     private final Clash clash;
     private final Plate now;
     private final boolean isOpen;
-    private final Plate reopened;
     private final List<Choice> out = new ArrayList<>();
 
     private ClashAnswers(Case of, Clash clash, Plate now) {
@@ -24,7 +23,6 @@ final class ClashAnswers {
         this.clash = clash;
         this.now = now;
         this.isOpen = now.clashes().contains(clash);
-        this.reopened = Reopening.of(of.joined(), now, clash);
     }
 
     static List<Choice> of(Case of, Clash clash, Plate now) {
@@ -64,20 +62,23 @@ final class ClashAnswers {
     }
 
     private void add(String who, String detail, Value value) {
-        String words = ValueWords.of(now, clash, value);
         UnaryOperator<Plate> choose = plate -> Settling.choose(Reopening.of(of.joined(), plate, clash), clash, value);
         try {
-            Plate result = Settling.choose(reopened, clash, value);
-            boolean stands = !isOpen && stands(value, result);
-            out.add(new Choice(who, detail, words, choose, result, stands));
+            boolean stands = !isOpen && stands(value, choose);
+            String words = ValueWords.of(now, clash, value);
+            out.add(new Choice(who, detail, words, choose, () -> choose.apply(now), stands));
         } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-            // the chart was changed so that this does not fit any more: it is not offered
-            System.getLogger(ClashAnswers.class.getName()).log(System.Logger.Level.DEBUG, "answer left out", e);
+            leftOut(e);
         }
     }
 
+    /** The chart was changed so that an answer does not fit any more: it is not offered. */
+    static void leftOut(RuntimeException why) {
+        System.getLogger(ClashAnswers.class.getName()).log(System.Logger.Level.DEBUG, "answer left out", why);
+    }
+
     /** Whether the value is what stands in the decided plate. */
-    private boolean stands(Value value, Plate result) {
+    private boolean stands(Value value, UnaryOperator<Plate> choose) {
         return switch (clash.what()) {
             case CABLES -> cells(now).equals(text(value));
             case ROW, TWINS ->
@@ -85,7 +86,8 @@ final class ClashAnswers {
                         ? value.equals(Value.NOTHING)
                         : cells(now).equals(text(value));
             case ROWS -> rowsThere().equals(Areas.ids(value).toList());
-            default -> result.equals(now) && out.stream().noneMatch(Choice::stands);
+            default ->
+                out.stream().noneMatch(Choice::stands) && choose.apply(now).equals(now);
         };
     }
 
@@ -126,7 +128,7 @@ final class ClashAnswers {
                     "as it is in the chart now",
                     ValueWords.of(now, clash, value),
                     plate -> Settling.keep(plate, clash),
-                    Settling.keep(now, clash),
+                    () -> Settling.keep(now, clash),
                     !isOpen));
         }
     }

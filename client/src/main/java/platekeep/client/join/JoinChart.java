@@ -35,7 +35,7 @@ final class JoinChart extends JPanel {
 
     private final ChartSurface surface;
     private final JScrollPane scroll;
-    private final JPanel colours = Widgets.clear(new MigLayout("insets 0, gap 2"));
+    private final JPanel colours = Widgets.clear(new MigLayout("insets 0, gap 1, wrap 10"));
     private final JLabel place = Widgets.faint("join-place", " ");
     private final transient Ears ears;
     private transient Map<Character, Colour> shownColours = Map.of();
@@ -50,7 +50,7 @@ final class JoinChart extends JPanel {
     }
 
     JoinChart(Ears ears) {
-        super(new BorderLayout(0, 6));
+        super(new BorderLayout(0, 4));
         this.ears = ears;
         setOpaque(false);
         surface = new ChartSurface(ears);
@@ -64,15 +64,17 @@ final class JoinChart extends JPanel {
                 revealNow();
             }
         });
-        JPanel above = Widgets.clear(new MigLayout("insets 0, fillx, gap 4", "[][grow, fill]push[][][]"));
+        JPanel above = Widgets.clear(new MigLayout("insets 0, gap 6", "[][]", "[center]"));
         above.add(Widgets.heading("Paint with"));
-        above.add(colours, "wmin 0");
-        above.add(Widgets.iconButton("join-zoom-out", Sign.ZOOM_OUT.icon(18), "Smaller (Ctrl+-)", () -> zoom(-1)));
-        above.add(Widgets.iconButton("join-zoom-in", Sign.ZOOM_IN.icon(18), "Larger (Ctrl++)", () -> zoom(1)));
-        above.add(Widgets.iconButton("join-fit", Sign.FIT.icon(18), "The whole plate (Ctrl+0)", surface::fit));
+        above.add(colours);
+        JPanel below = Widgets.clear(new MigLayout("insets 0, fillx, gap 2", "[grow, fill][][][]", "[center]"));
+        below.add(place, "wmin 0");
+        below.add(Widgets.iconButton("join-zoom-out", Sign.ZOOM_OUT.icon(18), "Smaller (Ctrl+-)", () -> zoom(-1)));
+        below.add(Widgets.iconButton("join-zoom-in", Sign.ZOOM_IN.icon(18), "Larger (Ctrl++)", () -> zoom(1)));
+        below.add(Widgets.iconButton("join-fit", Sign.FIT.icon(18), "The whole plate (Ctrl+0)", surface::fit));
         add(above, BorderLayout.NORTH);
         add(scroll, BorderLayout.CENTER);
-        add(place, BorderLayout.SOUTH);
+        add(below, BorderLayout.SOUTH);
     }
 
     void zoom(int by) {
@@ -170,7 +172,7 @@ final class JoinChart extends JPanel {
             this.key = key;
             this.rgb = rgb;
             putClientProperty("JButton.buttonType", "toolBarButton");
-            setPreferredSize(new Dimension(36, 26));
+            setPreferredSize(new Dimension(31, 24));
             if (key == Row.EMPTY) {
                 setIcon(Sign.ERASE.icon(16));
             }

@@ -38,6 +38,7 @@ final class JoinPresenter implements RoomListener {
     private Optional<Arrivals> arrivals = Optional.empty();
     private Optional<String> newest = Optional.empty();
     private Optional<Board> board = Optional.empty();
+    private Optional<Boards.Known> known = Optional.empty();
     private int chosen = -1;
     private boolean isRead;
     private boolean isToReveal;
@@ -139,7 +140,7 @@ final class JoinPresenter implements RoomListener {
                 chosen = i;
             }
         }
-        board = Optional.empty();
+        otherPlate();
         reveal();
         refresh();
     }
@@ -149,11 +150,16 @@ final class JoinPresenter implements RoomListener {
         inOrder.then(() -> {
             if (index >= 0 && index < sittings.size() && index != chosen) {
                 chosen = index;
-                board = Optional.empty();
+                otherPlate();
                 reveal();
                 refresh();
             }
         });
+    }
+
+    private void otherPlate() {
+        board = Optional.empty();
+        known = Optional.empty();
     }
 
     /** Goes so many plates on; after the last comes the first. */
@@ -168,7 +174,7 @@ final class JoinPresenter implements RoomListener {
     /** Looks at a matter. */
     void select(int matter) {
         inOrder.then(() -> sitting().ifPresent(s -> {
-            int all = s.of().clashes().size() + s.of().reversals().size();
+            int all = s.of().clashes().size() + s.of().settlements().size();
             if (matter >= 0 && matter < all && matter != s.selected()) {
                 s.select(matter);
                 reveal();
@@ -188,7 +194,7 @@ final class JoinPresenter implements RoomListener {
                     int at = Math.floorMod(chosen + i * by, sittings.size());
                     if (sittings.get(at).open() > 0) {
                         chosen = at;
-                        board = Optional.empty();
+                        otherPlate();
                         openFrom(sittings.get(at), -by, by).ifPresent(sittings.get(at)::select);
                         break;
                     }
@@ -269,7 +275,7 @@ final class JoinPresenter implements RoomListener {
         int clashes = of.clashes().size();
         String what = matter < clashes
                 ? ValueWords.place(of.joined(), of.clashes().get(matter))
-                : of.reversals().get(matter - clashes).settled().words();
+                : of.settlements().get(matter - clashes).words();
         return ": " + what;
     }
 
@@ -449,17 +455,30 @@ final class JoinPresenter implements RoomListener {
         Sitting s = now.get();
         Boards.Standing standing = s.standing();
         int selected = s.selected();
-        Optional<Boards.Known> known = board.map(b -> new Boards.Known(b.drawing(), b.faults()));
-        looking.ask(progress -> Boards.of(standing, selected, known), made -> {
-            if (sitting().filter(s::equals).isPresent()) {
-                board = Optional.of(made);
-                painting.boarded(s);
-                view.show(state());
-                if (isToReveal) {
-                    revealNow();
-                }
-            }
+        Optional<Boards.Known> before = known;
+        if (!Boards.isLarge(s.now())) {
+            looking.ask(progress -> Boards.of(standing, selected, before), made -> boarded(s, made));
+            return;
+        }
+        looking.ask(progress -> Boards.of(standing, selected, before, Boards.Depth.FIRST), first -> {
+            boarded(s, first);
+            Optional<Boards.Known> drawn = known;
+            looking.ask(progress -> Boards.of(standing, selected, drawn), made -> boarded(s, made));
         });
+    }
+
+    private void boarded(Sitting of, Board made) {
+        if (sitting().filter(of::equals).isPresent()) {
+            board = Optional.of(made);
+            Optional<Plate> checked =
+                    made.isComplete() ? Optional.of(made.drawing().plate()) : known.flatMap(Boards.Known::checked);
+            known = Optional.of(new Boards.Known(made.drawing(), made.faults(), checked));
+            painting.boarded(of);
+            view.show(state());
+            if (isToReveal) {
+                revealNow();
+            }
+        }
     }
 
     private JoinState state() {

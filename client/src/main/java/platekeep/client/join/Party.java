@@ -13,9 +13,14 @@ import platekeep.client.ui.Dates;
 record Party(Optional<String> name, String when) {
     static final Party UNKNOWN = new Party(Optional.empty(), "");
 
+    /** Whether the two go by different names. */
+    boolean tellsApart(Party other) {
+        return name.isPresent() && other.name.isPresent() && !name.equals(other.name);
+    }
+
     static Party of(Optional<Version> version) {
         return new Party(
                 version.map(v -> v.inNameOf().name()),
-                version.map(v -> Dates.day(v.on())).orElse(""));
+                version.map(v -> Dates.shortDay(v.on())).orElse(""));
     }
 }

@@ -9,7 +9,8 @@ import platekeep.model.plate.Plate;
 final class SettledAnswers {
     private SettledAnswers() {}
 
-    static List<Choice> of(Case of, Reversal reversal, Plate now) {
+    static List<Choice> of(Case of, Settlement settlement, Plate now) {
+        Reversal reversal = settlement.reversal();
         Reversal.Standing standing = reversal.standing(now);
         return List.of(
                 new Choice(
@@ -17,14 +18,14 @@ final class SettledAnswers {
                         "as you both had it",
                         "without this change",
                         reversal::out,
-                        reversal.out(now),
+                        () -> reversal.out(now),
                         standing == Reversal.Standing.OUT),
                 new Choice(
                         who(of, reversal.settled().by()),
                         when(of, reversal.settled().by()),
-                        reversal.settled().words(),
+                        settlement.words(),
                         reversal::in,
-                        reversal.in(now),
+                        () -> reversal.in(now),
                         standing == Reversal.Standing.IN));
     }
 

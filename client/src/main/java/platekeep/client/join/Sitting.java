@@ -31,7 +31,7 @@ final class Sitting {
                 return i;
             }
         }
-        return of.clashes().size() + of.reversals().size() > 0 ? 0 : -1;
+        return of.clashes().size() + of.settlements().size() > 0 ? 0 : -1;
     }
 
     Case of() {

@@ -68,8 +68,7 @@ final class ValueWords {
     static String of(Plate plate, Clash clash, Value value) {
         return switch (clash.what()) {
             case CABLES -> text(value).map(cells -> runs(plate, cells)).orElse("nothing");
-            case ROW, TWINS ->
-                text(value).map(cells -> "the row: " + runs(plate, cells)).orElse("the row taken out");
+            case ROW, TWINS -> row(plate, clash, value);
             case ROWS -> rows(value);
             case ORDER -> above(plate, value);
             case PLEATS -> "the chart ends at pleat " + ClashWords.value(value);
@@ -85,6 +84,16 @@ final class ValueWords {
 
     private static Optional<Map<String, Value>> entry(Value value) {
         return value instanceof Value.Entries e ? Optional.of(e.entries()) : Optional.empty();
+    }
+
+    private static String row(Plate plate, Clash clash, Value value) {
+        if (value.equals(Value.NOTHING)) {
+            return "the row taken out";
+        }
+        return RowChange.of(clash.base(), value)
+                .map(c -> "the row with pleats " + (plate.from() + c.from()) + " to " + (plate.from() + c.to() + 1)
+                        + ": " + runs(plate, c.cells()))
+                .orElse("the row as it was");
     }
 
     private static String runs(Plate plate, String cables) {

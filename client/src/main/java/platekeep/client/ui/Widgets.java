@@ -19,6 +19,7 @@ import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.border.Border;
+import javax.swing.text.DefaultCaret;
 
 /** Makes the small parts that all screens share, so that they look and behave alike. Each gets a name for tests. */
 public final class Widgets {
@@ -50,6 +51,10 @@ public final class Widgets {
     public static JTextArea prose(String name, String text) {
         JTextArea area = new JTextArea(text);
         area.setName(name);
+        if (area.getCaret() instanceof DefaultCaret caret) {
+            // a new text must not scroll whatever it stands in
+            caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        }
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setEditable(false);

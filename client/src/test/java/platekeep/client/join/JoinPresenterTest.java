@@ -2,20 +2,22 @@ package platekeep.client.join;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import platekeep.client.draft.Drafts;
+import platekeep.client.library.Change;
+import platekeep.client.library.Entry;
+import platekeep.client.library.Hand;
 import platekeep.client.library.LibraryException;
-import platekeep.client.library.PlateVersion;
+import platekeep.client.library.Saving;
 import platekeep.client.library.Version;
 import platekeep.client.room.Place;
-import platekeep.client.task.Progress;
+import platekeep.client.room.TestRoom;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Colour;
@@ -25,7 +27,7 @@ import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
 import platekeep.model.plate.Row;
 
-/** The promises of the Join screen, kept over two real libraries. */
+/** The promises of the Join screen, over the real join. */
 class JoinPresenterTest {
     private static final Plate KITE = new Draft("0b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10", "Kite")
             .palette(Palette.EMPTY
@@ -45,21 +47,46 @@ class JoinPresenterTest {
             .title("Snail")
             .build();
 
+    private static final Hand ISOLDE = new Hand("Isolde Marsh", "isolde@workshop.example");
+
     private final RecordingJoinView view = new RecordingJoinView();
-    private TwoDesks desks;
+    private TestRoom test;
     private JoinPresenter join;
 
     @TempDir
     private Path root;
 
     @BeforeEach
-    void twoDesks() throws LibraryException {
-        desks = new TwoDesks(root, KITE, SNAIL);
+    void twoPlates() throws LibraryException {
+        test = new TestRoom(root);
+        save("Begun", KITE, SNAIL);
     }
 
-    @AfterEach
-    void close() {
-        desks.close();
+    private void save(String reason, Plate... plates) throws LibraryException {
+        List<Change> changes = List.of(plates).stream()
+                .map(p -> (Change) new Change.PutPlate(p))
+                .toList();
+        test.library.save(new Saving(changes, reason, Optional.empty(), Optional.empty()));
+    }
+
+    /** Both change the plates; what the partner did has come. */
+    private void bothChange(List<Plate> mine, List<Plate> theirs) throws LibraryException {
+        save("Mine", mine.toArray(Plate[]::new));
+        test.library.arrives(ISOLDE, List.of(KITE, SNAIL), theirs);
+        test.open();
+        sit();
+    }
+
+    private Version newest() {
+        return test.library.newest().orElseThrow();
+    }
+
+    private Plate saved(Plate plate) {
+        return test.library.plate(plate.id()).flatMap(Entry::plate).orElseThrow();
+    }
+
+    private Drafts joins() {
+        return new Drafts(root.resolve("joins"));
     }
 
     private static Plate with(Plate plate, String id, String cells) {
@@ -82,14 +109,17 @@ class JoinPresenterTest {
 
     /** Row 3 and the title clash; row 1, row 5 and the theme do not. */
     private void kiteClashes() throws LibraryException {
-        desks.bothChange(List.of(MINE), List.of(THEIRS));
-        sit();
+        bothChange(List.of(MINE), List.of(THEIRS));
     }
 
     private void sit() {
-        join = desks.sit(view);
+        begin();
+        join.show(test.library, Optional.empty());
+    }
+
+    private void begin() {
+        join = new JoinPresenter(test.room, test.drafts, joins(), view);
         join.entered();
-        join.show(TwoDesks.of(join), Optional.empty());
     }
 
     private String cells(String id) {
@@ -127,14 +157,14 @@ class JoinPresenterTest {
 
     @Test
     void whatCameIsJoinedOnTheScreenAndNothingIsSaved() throws LibraryException {
-        String before = desks.wenna.newest().orElseThrow().id();
+        String before = newest().id();
         kiteClashes();
         assertThat(view.board().counter()).isEqualTo("2 of 2 open");
         assertThat(cells("r3r3")).as("what was before stands").isEqualTo("..bbbbbbbb..");
         assertThat(cells("r1r1")).isEqualTo("..cbbbbbbb..");
         assertThat(cells("r5r5")).isEqualTo("...bbccbb...");
-        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
-        assertThat(desks.wenna.newest().orElseThrow().parents()).containsExactly(before);
+        assertThat(newest().reason()).isEqualTo("Mine");
+        assertThat(newest().parents()).containsExactly(before);
     }
 
     @Test
@@ -146,7 +176,7 @@ class JoinPresenterTest {
                 .containsExactly("Before", "Yours", "Isolde Marsh");
         assertThat(view.board().answers())
                 .extracting(Board.Answer::detail)
-                .containsExactly("as you both had it", "Wenna Tarrow, 2 March 2026", "2 March 2026");
+                .containsExactly("as you both had it", "Wenna Tarrow, 3 Mar 2026", "2 Mar 2026");
         assertThat(view.board().answers())
                 .extracting(Board.Answer::words)
                 .containsExactly("4 brick", "4 lamp yellow", "4 chalk");
@@ -161,29 +191,22 @@ class JoinPresenterTest {
     }
 
     @Test
-    void theDecisionsAndTheJoinAreOneVersionWithBothParentsAndBothHaveTheSameBytes() throws Exception {
+    void theDecisionsAndTheJoinAreOneVersionWithBothParents() throws LibraryException {
         kiteClashes();
-        Version mine = desks.wenna.newest().orElseThrow();
-        Version theirs = desks.isolde.newest().orElseThrow();
+        String mine = newest().id();
+        String theirs = join.arrivals().orElseThrow().partnerHead().orElseThrow();
         take("Isolde Marsh");
         join.nextOpen(1);
         take("Yours");
         assertThat(view.board().counter()).isEqualTo("All 2 decided");
         join.save();
-        Version saved = TwoDesks.of(join).newest().orElseThrow();
-        assertThat(saved.parents()).containsExactly(mine.id(), theirs.id());
+        assertThat(newest().parents()).containsExactly(mine, theirs);
         assertThat(view.questions).isEmpty();
-        Plate now = TwoDesks.of(join).plate(KITE.id()).orElseThrow().plate().orElseThrow();
-        assertThat(now.hasClashes()).isFalse();
-        assertThat(now.title()).isEqualTo("Kite at night");
-        assertThat(now.themes()).containsExactly("wind");
-        assertThat(now.rows()).extracting(Row::cells).contains("..bbccccbb..", "..cbbbbbbb..", "...bbccbb...");
-        assertThat(desks.front.places).last().isInstanceOf(Place.Partner.class);
-        TwoDesks.of(join).send(Progress.NONE);
-        desks.isolde.bringIn(desks.isolde.look(Progress.NONE), List.of(), Progress.NONE);
-        assertThat(desks.isolde.newest().orElseThrow().id()).isEqualTo(saved.id());
-        assertThat(Files.readAllBytes(root.resolve("isolde/plates/k/kite.json")))
-                .isEqualTo(Files.readAllBytes(root.resolve("wenna/plates/k/kite.json")));
+        assertThat(saved(KITE).hasClashes()).isFalse();
+        assertThat(saved(KITE).title()).isEqualTo("Kite at night");
+        assertThat(saved(KITE).rows()).extracting(Row::cells).contains("..bbccccbb..", "..cbbbbbbb..", "...bbccbb...");
+        assertThat(test.front.places).last().isInstanceOf(Place.Partner.class);
+        assertThat(joins().all(test.library.folder())).isEmpty();
     }
 
     @Test
@@ -224,7 +247,7 @@ class JoinPresenterTest {
         assertThat(view.board().isJoined()).isFalse();
         assertThat(view.board().undo()).isEmpty();
         join.save();
-        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        assertThat(newest().reason()).isEqualTo("Mine");
         join.redo();
         join.redo();
         assertThat(cells("r3r3")).isEqualTo("..bbccccbb..");
@@ -235,11 +258,10 @@ class JoinPresenterTest {
     void whatIsDecidedIsOnDiskAtOnceAndThereAfterARestart() throws LibraryException {
         kiteClashes();
         take("Isolde Marsh");
-        join = desks.sit(view);
-        join.entered();
+        begin();
         assertThat(view.board().counter()).isEqualTo("1 of 2 open");
         assertThat(cells("r3r3")).isEqualTo("..bbccccbb..");
-        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        assertThat(newest().reason()).isEqualTo("Mine");
         join.undo();
         join.undo();
         assertThat(view.board().drawing().plate()).isEqualTo(MINE);
@@ -251,15 +273,15 @@ class JoinPresenterTest {
         take("Yours");
         join.save();
         assertThat(view.questions).hasSize(1);
-        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
+        assertThat(newest().reason()).isEqualTo("Mine");
         view.consent = JoinView.Consent.YES;
         join.save();
-        Plate now = desks.now(KITE);
+        Plate now = saved(KITE);
         assertThat(now.clashes()).extracting(Clash::what).containsExactly(Clash.What.FIELD);
         assertThat(now.clashes().get(0).sides())
                 .extracting(side -> side.by().orElse(""))
                 .containsExactlyInAnyOrder("Wenna Tarrow", "Isolde Marsh");
-        assertThat(desks.wenna.newest().orElseThrow().isJoin()).isTrue();
+        assertThat(newest().isJoin()).isTrue();
     }
 
     @Test
@@ -267,18 +289,18 @@ class JoinPresenterTest {
         kiteClashes();
         view.consent = JoinView.Consent.YES;
         join.save();
-        Version joined = desks.wenna.newest().orElseThrow();
+        Version joined = newest();
         assertThat(view.state.plates()).extracting(JoinState.Waiting::origin).containsExactly(Case.Origin.OPEN);
         take("Isolde Marsh");
         join.nextOpen(1);
         take("Before");
         view.reason = Optional.of("We agreed at the table");
         join.save();
-        Version saved = desks.wenna.newest().orElseThrow();
+        Version saved = newest();
         assertThat(saved.parents()).containsExactly(joined.id());
         assertThat(saved.reason()).isEqualTo("We agreed at the table");
-        assertThat(desks.now(KITE).hasClashes()).isFalse();
-        assertThat(desks.now(KITE).title()).isEqualTo("Kite");
+        assertThat(saved(KITE).hasClashes()).isFalse();
+        assertThat(saved(KITE).title()).isEqualTo("Kite");
         assertThat(view.state.plates()).isEmpty();
     }
 
@@ -336,8 +358,7 @@ class JoinPresenterTest {
     void rowsPutInByBothAreKeptOfOneOfBothOrOfNeither() throws LibraryException {
         Plate mine = put(KITE, "m1m1", "..bbyyyybb..");
         Plate theirs = put(KITE, "t1t1", "..bbccccbb..");
-        desks.bothChange(List.of(mine), List.of(theirs));
-        sit();
+        bothChange(List.of(mine), List.of(theirs));
         assertThat(view.board().answers())
                 .extracting(Board.Answer::who)
                 .containsExactly("Yours", "Isolde Marsh", "Both", "Neither");
@@ -364,10 +385,9 @@ class JoinPresenterTest {
 
     @Test
     void severalPlatesAreGoneThroughAndSavedTogether() throws LibraryException {
-        desks.bothChange(
+        bothChange(
                 List.of(MINE, with(SNAIL, "r2r2", "..yyyyyyyy..")),
                 List.of(THEIRS, with(SNAIL, "r2r2", "..cccccccc..")));
-        sit();
         assertThat(view.state.plates()).extracting(JoinState.Waiting::title).hasSize(2);
         take("Yours");
         join.nextOpen(1);
@@ -378,12 +398,10 @@ class JoinPresenterTest {
                 .isEqualTo(1);
         take("Isolde Marsh");
         join.save();
-        assertThat(desks.wenna.newest().orElseThrow().isJoin()).isTrue();
-        assertThat(desks.now(KITE).title()).isEqualTo("Kite at night");
-        assertThat(desks.now(SNAIL).rows()).extracting(Row::cells).contains("..cccccccc..");
-        List<PlateVersion> history = desks.wenna.history(SNAIL.id());
-        assertThat(history.get(0).version().id())
-                .isEqualTo(desks.wenna.newest().orElseThrow().id());
+        assertThat(newest().isJoin()).isTrue();
+        assertThat(saved(KITE).title()).isEqualTo("Kite at night");
+        assertThat(saved(SNAIL).rows()).extracting(Row::cells).contains("..cccccccc..");
+        assertThat(test.library.history(SNAIL.id()).get(0).version()).isEqualTo(newest());
     }
 
     @Test
@@ -391,8 +409,7 @@ class JoinPresenterTest {
         Plate mine = with(KITE, "r5r5", "............");
         List<Row> rows = new ArrayList<>(KITE.rows());
         rows.add(0, Row.of("t6t6", "....bbbb...."));
-        desks.bothChange(List.of(mine), List.of(KITE.edit().rows(rows).build()));
-        sit();
+        bothChange(List.of(mine), List.of(KITE.edit().rows(rows).build()));
         assertThat(view.board().total()).isZero();
         Faults.Fault fresh = view.board().faults().get(0);
         assertThat(fresh.isNew()).isTrue();
@@ -409,8 +426,8 @@ class JoinPresenterTest {
         kiteClashes();
         take("Yours");
         join.makeSafe();
-        assertThat(desks.wenna.newest().orElseThrow().reason()).isEqualTo("Mine");
-        assertThat(desks.now(KITE)).isEqualTo(MINE);
-        assertThat(desks.joins().all(desks.wenna.folder())).hasSize(1);
+        assertThat(newest().reason()).isEqualTo("Mine");
+        assertThat(saved(KITE)).isEqualTo(MINE);
+        assertThat(joins().all(test.library.folder())).hasSize(1);
     }
 }

@@ -12,12 +12,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import platekeep.client.task.Progress;
+import platekeep.model.join.Hands;
+import platekeep.model.join.Join;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
 import platekeep.model.text.LibraryFacts;
 import platekeep.model.text.PlateText;
 
-/** A library that keeps everything in memory, for tests of presenters: one line of versions, no partner. */
+/**
+ * A library that keeps everything in memory, for tests of presenters. A partner is there once something
+ * {@link #arrives} from one; what is brought in is joined by the real join.
+ */
 public final class MemoryLibrary implements Library {
     private static final ZonedDateTime FIRST = ZonedDateTime.of(2026, 3, 2, 9, 0, 0, 0, ZoneOffset.UTC);
 
@@ -30,6 +35,9 @@ public final class MemoryLibrary implements Library {
     private final Map<String, Series> series = new LinkedHashMap<>();
     private final Map<String, Entry> damaged = new TreeMap<>();
     private Optional<LibraryException> nextFailure = Optional.empty();
+    private Optional<Version> partners = Optional.empty();
+    private final Map<String, Plate> agreed = new LinkedHashMap<>();
+    private final Map<String, Plate> theirs = new LinkedHashMap<>();
 
     public MemoryLibrary(String name, Optional<Hand> hand) {
         this.folder = Path.of("/libraries").resolve(name).toAbsolutePath();
@@ -40,6 +48,18 @@ public final class MemoryLibrary implements Library {
     /** Lets the next saving fail with a sentence. */
     public void failNext(String sentence) {
         nextFailure = Optional.of(new LibraryException(sentence));
+    }
+
+    /**
+     * A partner changed plates since the two libraries agreed on them.
+     *
+     * @param base as both had them
+     * @param changed as the partner has them now
+     */
+    public void arrives(Hand partner, List<Plate> base, List<Plate> changed) {
+        base.forEach(plate -> agreed.put(plate.id(), plate));
+        changed.forEach(plate -> theirs.put(plate.id(), plate));
+        partners = Optional.of(new Version("f".repeat(40), partner, partner, FIRST.plusHours(5), "Hers", List.of()));
     }
 
     /** Puts a file there that does not read as a plate. */
@@ -226,7 +246,7 @@ public final class MemoryLibrary implements Library {
 
     @Override
     public Optional<Path> sharedCopy() {
-        return Optional.empty();
+        return partners.map(version -> folder.resolveSibling("shared"));
     }
 
     @Override
@@ -236,12 +256,51 @@ public final class MemoryLibrary implements Library {
 
     @Override
     public Arrivals look(Progress progress) throws LibraryException {
-        throw new LibraryException("This library has no partner.");
+        Version came = partners.orElseThrow(() -> new LibraryException("This library has no partner."));
+        List<Arrivals.Arrival> plates = new ArrayList<>();
+        theirs.forEach((id, plate) -> plates.add(new Arrivals.Arrival(
+                id,
+                Optional.ofNullable(agreed.get(id)),
+                plate(id).flatMap(Entry::plate),
+                Optional.of(plate),
+                history(id).stream().findFirst().map(PlateVersion::version),
+                partners)));
+        return new Arrivals(Optional.of(came.id()), plates.isEmpty() ? List.of() : List.of(came), versions(1), plates);
     }
 
     @Override
     public BroughtIn bringIn(Arrivals seen, List<Plate> settled, Progress progress) throws LibraryException {
-        throw new LibraryException("This library has no partner.");
+        Map<String, Plate> after = new LinkedHashMap<>();
+        for (Arrivals.Arrival arrival : seen.plates()) {
+            Hands hands = new Hands(
+                    arrival.changedHere().map(v -> v.inNameOf().name()),
+                    arrival.changedThere().map(v -> v.inNameOf().name()));
+            Plate came = arrival.theirs().orElseThrow();
+            after.put(
+                    arrival.plateId(),
+                    arrival.isToJoin()
+                            ? Join.plate(arrival.base(), arrival.mine().orElseThrow(), came, hands)
+                            : came);
+        }
+        settled.forEach(plate -> after.put(plate.id(), plate));
+        List<Change> changes = after.values().stream()
+                .map(p -> (Change) new Change.PutPlate(p))
+                .toList();
+        Version saved = save(new Saving(changes, "Joined", Optional.empty(), Optional.empty()));
+        Version join = new Version(
+                saved.id(),
+                saved.inNameOf(),
+                saved.enteredBy(),
+                saved.on(),
+                saved.reason(),
+                List.of(saved.parents().get(0), seen.partnerHead().orElseThrow()));
+        versions.set(versions.size() - 1, join);
+        theirs.clear();
+        List<String> open =
+                after.values().stream().filter(Plate::hasClashes).map(Plate::id).toList();
+        List<String> joined =
+                after.keySet().stream().filter(id -> !open.contains(id)).toList();
+        return new BroughtIn(join, List.of(), joined, open, List.of());
     }
 
     @Override

@@ -2,6 +2,8 @@ package platekeep.model.join.back;
 
 import java.util.ArrayList;
 import java.util.List;
+import platekeep.model.compare.Place;
+import platekeep.model.join.Joined;
 import platekeep.model.join.Settled;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
@@ -16,14 +18,16 @@ public final class Reversal {
     private final Plate base;
     private final Plate side;
     private final List<Fact> facts;
+    private final List<Place> places;
     private final RowExchange rows;
 
-    private Reversal(Settled settled, Plate base, Plate side, List<Fact> facts) {
+    private Reversal(Settled settled, Plate base, Plate side, List<Fact> facts, List<Place> places) {
         this.settled = settled;
         this.base = base;
         this.side = side;
         this.facts = List.copyOf(facts);
-        this.rows = new RowExchange(base, side, settled.places());
+        this.places = List.copyOf(places);
+        this.rows = new RowExchange(base, side, places);
     }
 
     /** How a change stands in a plate. */
@@ -39,16 +43,17 @@ public final class Reversal {
     /**
      * Makes each settled change ready to be taken back.
      *
-     * @param settled what the join of these three told
+     * @param joined what the join of these three gave; of a change that clashes in part, the rest is meant
      */
-    public static List<Reversal> of(Plate base, Plate mine, Plate theirs, List<Settled> settled) {
+    public static List<Reversal> of(Plate base, Plate mine, Plate theirs, Joined joined) {
         FactsByWords byMine = FactsByWords.of(base, mine);
         FactsByWords byTheirs = FactsByWords.of(base, theirs);
         List<Reversal> out = new ArrayList<>();
-        for (Settled one : settled) {
+        for (Settled one : joined.settled()) {
             boolean isTheirs = one.by() == Settled.By.THEIRS;
             List<Fact> facts = one.places().isEmpty() ? (isTheirs ? byTheirs : byMine).of(one.words()) : List.of();
-            out.add(new Reversal(one, base, isTheirs ? theirs : mine, facts));
+            Plate side = isTheirs ? theirs : mine;
+            out.add(new Reversal(one, base, side, facts, new Holding(base, side, joined.plate()).of(one.places())));
         }
         return out;
     }
@@ -56,6 +61,11 @@ public final class Reversal {
     /** What was settled. */
     public Settled settled() {
         return settled;
+    }
+
+    /** Where on the chart it holds. */
+    public List<Place> places() {
+        return places;
     }
 
     /** The plate that both sides came from. */
