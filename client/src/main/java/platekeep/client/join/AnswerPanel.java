@@ -80,6 +80,9 @@ final class AnswerPanel extends JPanel implements Scrollable {
             case IN -> "Settled by itself, since only one way was possible. Take Before to take it back.";
             case PARTLY -> "Settled in part: some of it is decided elsewhere or painted over.";
             case OUT -> "Taken back: what was before stands.";
+            case WHOLE ->
+                "Settled by itself. It cannot be taken back alone: paint over it, or go back to before the join"
+                        + " (Ctrl+Z).";
         };
     }
 

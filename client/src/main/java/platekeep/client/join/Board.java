@@ -57,7 +57,9 @@ record Board(
         DECIDED,
         IN,
         PARTLY,
-        OUT
+        OUT,
+        /** It holds, and can be taken back only with all the rest. */
+        WHOLE
     }
 
     /**

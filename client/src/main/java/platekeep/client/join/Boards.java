@@ -142,7 +142,7 @@ final class Boards {
         Board.State state =
                 switch (reversal.standing(now)) {
                     case IN -> Board.State.IN;
-                    case OUT -> Board.State.OUT;
+                    case OUT -> settlement.isAlone() ? Board.State.OUT : Board.State.WHOLE;
                     case PARTLY -> Board.State.PARTLY;
                 };
         String standing =

@@ -11,6 +11,7 @@ import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import platekeep.client.ui.Look;
@@ -27,9 +28,10 @@ final class FaultList extends JPanel {
     private final DefaultListModel<Faults.Fault> model = new DefaultListModel<>();
     private final JList<Faults.Fault> list = new JList<>(model);
     private final JLabel heading = Widgets.heading("What the check says");
+    private final JTextArea causes = Widgets.prose("join-causes", "");
     private transient List<Faults.Fault> shown = List.of();
 
-    FaultList(Consumer<Finding> pointOut) {
+    FaultList(Consumer<Faults.Fault> pointOut) {
         super(new BorderLayout(0, 4));
         setOpaque(false);
         list.setName("join-findings");
@@ -38,19 +40,28 @@ final class FaultList extends JPanel {
         list.setFixedCellHeight(24);
         list.setCellRenderer(new Cell());
         list.setOpaque(false);
-        Widgets.onOwnKey(list, "ENTER", () -> chosen().ifPresent(f -> pointOut.accept(f.finding())));
+        Widgets.onOwnKey(list, "ENTER", () -> chosen().ifPresent(pointOut));
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {
-                chosen().ifPresent(f -> pointOut.accept(f.finding()));
+                chosen().ifPresent(pointOut);
             }
         });
+        causes.setVisible(false);
+        add(causes, BorderLayout.SOUTH);
         add(heading, BorderLayout.NORTH);
         add(Widgets.scroll("join-findings-scroll", list), BorderLayout.CENTER);
     }
 
     private Optional<Faults.Fault> chosen() {
         return Optional.ofNullable(list.getSelectedValue());
+    }
+
+    /** Tells which changes the finding that was chosen comes from. */
+    void causes(List<String> words) {
+        causes.setText(words.isEmpty() ? "" : "It comes from " + String.join(" and ", words) + ".");
+        causes.setVisible(!words.isEmpty());
+        revalidate();
     }
 
     void show(List<Faults.Fault> faults) {
@@ -62,6 +73,7 @@ final class FaultList extends JPanel {
                                 + (fresh == 0 ? ", none of it new" : ", " + fresh + " by joining"));
         if (!faults.equals(shown)) {
             shown = faults;
+            causes(List.of());
             model.clear();
             model.addAll(faults);
         }

@@ -43,7 +43,8 @@ final class Faults {
         return keys;
     }
 
-    private static String key(Plate plate, Finding finding) {
+    /** Tells a finding from others of the plate, also after rows came or went. */
+    static String key(Plate plate, Finding finding) {
         String row = finding.row()
                 .map(n -> plate.rows().size() - n)
                 .filter(r -> r >= 0 && r < plate.rows().size())

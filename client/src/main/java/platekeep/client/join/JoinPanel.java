@@ -2,6 +2,7 @@ package platekeep.client.join;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JLabel;
@@ -21,7 +22,7 @@ final class JoinPanel extends JPanel implements JoinView {
     private final MatterList matters = new MatterList(index -> presenter().select(index));
     private final JoinChart chart = new JoinChart(new OnChart());
     private final AnswerPanel answers = new AnswerPanel(index -> presenter().answer(index));
-    private final FaultList faults = new FaultList(finding -> presenter().pointOut(finding));
+    private final FaultList faults = new FaultList(fault -> presenter().pointOut(fault));
     private final JoinBar bar = new JoinBar(new OnBar());
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = Widgets.clear(cards);
@@ -34,7 +35,7 @@ final class JoinPanel extends JPanel implements JoinView {
         JPanel work = Widgets.clear(new MigLayout(
                 "insets 0, fill",
                 "[230:22%:300, fill]14[grow, fill]14[270:25%:360, fill]",
-                "[grow, fill]8[110!, fill]"));
+                "[grow, fill]8[128!, fill]"));
         work.add(Widgets.scroll("join-matters-scroll", matters), "spany 2, hmin 0");
         work.add(chart, "wmin 0, hmin 0");
         work.add(Widgets.scroll("join-answers", answers), "spany 2, hmin 0, wrap");
@@ -77,6 +78,7 @@ final class JoinPanel extends JPanel implements JoinView {
         Widgets.onKey(this, "ctrl Y", () -> presenter().redo());
         Widgets.onKey(this, "ctrl shift Z", () -> presenter().redo());
         Widgets.onKey(this, "ctrl S", () -> presenter().save());
+        Widgets.onKey(this, "F5", () -> presenter().again());
         Widgets.onKey(this, "ctrl PAGE_DOWN", () -> presenter().nextPlate(1));
         Widgets.onKey(this, "ctrl PAGE_UP", () -> presenter().nextPlate(-1));
         Widgets.onKey(this, "ctrl PLUS", () -> chart.zoom(1));
@@ -129,6 +131,11 @@ final class JoinPanel extends JPanel implements JoinView {
     @Override
     public void pointOut(Spot spot) {
         chart.pointOut(spot);
+    }
+
+    @Override
+    public void causes(List<String> words) {
+        faults.causes(words);
     }
 
     @Override

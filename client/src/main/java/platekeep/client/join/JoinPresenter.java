@@ -31,6 +31,7 @@ final class JoinPresenter implements RoomListener {
     private final Keeping keeping;
     private final InOrder inOrder;
     private final Latest<Board> looking;
+    private final Latest<List<String>> blaming;
     private final JoinPainting painting;
     private final JoinSaving saving;
     private final List<Sitting> sittings = new ArrayList<>();
@@ -50,6 +51,7 @@ final class JoinPresenter implements RoomListener {
         this.keeping = new Keeping(room, drafts, joins);
         this.inOrder = new InOrder(room);
         this.looking = new Latest<>(room);
+        this.blaming = new Latest<>(room);
         this.painting = new JoinPainting(this, view);
         this.saving = new JoinSaving(room, this, view, keeping);
         room.listen(this);
@@ -145,6 +147,11 @@ final class JoinPresenter implements RoomListener {
         refresh();
     }
 
+    /** Looks again for what waits. */
+    void again() {
+        read(sitting().map(s -> s.of().id()), Search.Reach.BEGUN);
+    }
+
     /** Goes to another plate. */
     void choosePlate(int index) {
         inOrder.then(() -> {
@@ -230,17 +237,22 @@ final class JoinPresenter implements RoomListener {
                 .ifPresent(view::reveal);
     }
 
-    /** Shows where a finding is. */
-    void pointOut(Finding finding) {
-        sitting()
-                .ifPresent(s -> finding.row().ifPresent(row -> {
-                    Plate plate = s.now();
-                    int index = finding.pleat().orElse(plate.from()) - plate.from();
-                    Spot spot =
-                            new Spot(plate.rows().size() - row, Math.max(0, Math.min(plate.positions() - 1, index)));
-                    painting.cursor(spot);
-                    view.pointOut(spot);
-                }));
+    /** Shows where a finding is, and which changes a new one comes from. */
+    void pointOut(Faults.Fault fault) {
+        sitting().ifPresent(s -> {
+            Plate plate = s.now();
+            Finding finding = fault.finding();
+            finding.row().ifPresent(row -> {
+                int index = finding.pleat().orElse(plate.from()) - plate.from();
+                Spot spot = new Spot(plate.rows().size() - row, Math.max(0, Math.min(plate.positions() - 1, index)));
+                painting.cursor(spot);
+                view.pointOut(spot);
+            });
+            view.causes(List.of());
+            if (fault.isNew()) {
+                blaming.ask(progress -> Causes.of(s.of(), plate, finding), view::causes);
+            }
+        });
     }
 
     // ---- what is decided

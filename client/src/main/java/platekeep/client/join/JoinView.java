@@ -1,5 +1,6 @@
 package platekeep.client.join;
 
+import java.util.List;
 import java.util.Optional;
 import platekeep.model.draw.Spot;
 
@@ -12,6 +13,9 @@ interface JoinView {
 
     /** Points out a cable of the joined chart. */
     void pointOut(Spot spot);
+
+    /** Tells which changes a new finding comes from. */
+    void causes(List<String> words);
 
     /** Tells what lies under the pointer or the cursor. */
     void place(String words);

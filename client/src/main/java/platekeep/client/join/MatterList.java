@@ -111,7 +111,7 @@ final class MatterList extends JList<Board.Matter> {
                     switch (value.state()) {
                         case OPEN -> Sign.TROUBLE.icon(15, Look.trouble());
                         case DECIDED -> Sign.TICK.icon(15, Look.accent());
-                        case IN -> Sign.TICK.icon(15, Look.faintInk());
+                        case IN, WHOLE -> Sign.TICK.icon(15, Look.faintInk());
                         case PARTLY -> Sign.MINUS.icon(15, Look.faintInk());
                         case OUT -> Sign.CLOSE.icon(15, Look.faintInk());
                     });

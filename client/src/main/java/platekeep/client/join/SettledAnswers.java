@@ -11,6 +11,9 @@ final class SettledAnswers {
 
     static List<Choice> of(Case of, Settlement settlement, Plate now) {
         Reversal reversal = settlement.reversal();
+        if (!settlement.isAlone()) {
+            return List.of();
+        }
         Reversal.Standing standing = reversal.standing(now);
         return List.of(
                 new Choice(

@@ -19,8 +19,9 @@ import platekeep.model.plate.Value;
  * What was settled by itself, to be looked at and taken back.
  *
  * @param words what it is, in the rows and pleats of the joined plate
+ * @param isAlone whether it can be taken back alone
  */
-record Settlement(Reversal reversal, String words) {
+record Settlement(Reversal reversal, String words, boolean isAlone) {
     /** Charts with more cables than this keep the words of the side's own plate, which cost nothing more. */
     private static final int MOST_CELLS = 100_000;
 
@@ -38,11 +39,14 @@ record Settlement(Reversal reversal, String words) {
         Set<RowId> rows = rows(plate);
         List<Settlement> out = new ArrayList<>();
         for (Reversal reversal : Reversal.of(base, mine, theirs, joined)) {
-            boolean holds = reversal.standing(plate) != Reversal.Standing.OUT
-                    && !isOf(rows, reversal)
-                    && decided.stream().noneMatch(d -> reversal.standing(d) == Reversal.Standing.OUT);
-            if (holds) {
-                out.add(new Settlement(reversal, words(reversal, plate)));
+            boolean isAlone = reversal.isAlone(plate);
+            boolean isDecidedElsewhere = reversal.isAllOpen()
+                    || isOf(rows, reversal)
+                    || isAlone && decided.stream().anyMatch(d -> reversal.standing(d) == Reversal.Standing.OUT);
+            if (!isDecidedElsewhere) {
+                String words =
+                        isAlone ? words(reversal, plate) : reversal.settled().words();
+                out.add(new Settlement(reversal, words, isAlone));
             }
         }
         return out;

@@ -414,8 +414,11 @@ class JoinPresenterTest {
         Faults.Fault fresh = view.board().faults().get(0);
         assertThat(fresh.isNew()).isTrue();
         assertThat(fresh.finding().rule()).isEqualTo("blank-row");
-        join.pointOut(fresh.finding());
+        join.pointOut(fresh);
         assertThat(view.pointedOut).isPresent();
+        assertThat(view.causes).hasSize(2);
+        assertThat(view.causes.get(0)).startsWith("Yours: ").contains("taken out");
+        assertThat(view.causes.get(1)).startsWith("Isolde Marsh: ").contains("1 row added");
         join.select(matter("added"));
         take("Before");
         assertThat(view.board().faults()).noneMatch(Faults.Fault::isNew);

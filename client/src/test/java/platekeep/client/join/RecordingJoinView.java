@@ -13,6 +13,7 @@ final class RecordingJoinView implements JoinView {
     String place = "";
     Optional<String> reason = Optional.empty();
     Consent consent = Consent.NO;
+    List<String> causes = List.of();
     final List<String> questions = new ArrayList<>();
     final List<String> suggestions = new ArrayList<>();
 
@@ -33,6 +34,11 @@ final class RecordingJoinView implements JoinView {
     @Override
     public void pointOut(Spot spot) {
         pointedOut = Optional.of(spot);
+    }
+
+    @Override
+    public void causes(List<String> words) {
+        causes = words;
     }
 
     @Override

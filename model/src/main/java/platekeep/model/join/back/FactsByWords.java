@@ -3,6 +3,7 @@ package platekeep.model.join.back;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,9 +33,13 @@ final class FactsByWords {
         FactsByWords out = new FactsByWords();
         Plate was = slim(base);
         Plate is = slim(side);
+        Plate rowsOnly = was.edit().pleats(is.pleats()).rows(is.rows()).build();
+        Set<String> ofRows = new HashSet<>(Comparison.of(was, rowsOnly).words());
         for (Fact fact : all(base, side)) {
             if (!fact.same(base, side)) {
-                Comparison.of(was, fact.copy(was, is)).words().forEach(words -> out.put(words, fact));
+                Comparison.of(was, fact.copy(rowsOnly, is)).words().stream()
+                        .filter(words -> !ofRows.contains(words))
+                        .forEach(words -> out.put(words, fact));
             }
         }
         if (!base.pleats().equals(side.pleats())) {

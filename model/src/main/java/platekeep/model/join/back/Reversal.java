@@ -27,7 +27,7 @@ public final class Reversal {
         this.side = side;
         this.facts = List.copyOf(facts);
         this.places = List.copyOf(places);
-        this.rows = new RowExchange(base, side, places);
+        this.rows = new RowExchange(base, side, facts.isEmpty() ? places : List.of());
     }
 
     /** How a change stands in a plate. */
@@ -51,11 +51,16 @@ public final class Reversal {
         List<Reversal> out = new ArrayList<>();
         for (Settled one : joined.settled()) {
             boolean isTheirs = one.by() == Settled.By.THEIRS;
-            List<Fact> facts = one.places().isEmpty() ? (isTheirs ? byTheirs : byMine).of(one.words()) : List.of();
+            List<Fact> facts = (isTheirs ? byTheirs : byMine).of(one.words());
             Plate side = isTheirs ? theirs : mine;
-            out.add(new Reversal(one, base, side, facts, new Holding(base, side, joined.plate()).of(one.places())));
+            List<Place> places = facts.isEmpty() ? holding(base, side, joined, one) : one.places();
+            out.add(new Reversal(one, base, side, facts, places));
         }
         return out;
+    }
+
+    private static List<Place> holding(Plate base, Plate side, Joined joined, Settled one) {
+        return one.places().isEmpty() ? List.of() : new Holding(base, side, joined.plate()).of(one.places());
     }
 
     /** What was settled. */
@@ -76,6 +81,19 @@ public final class Reversal {
     /** The plate of the side that made the change. */
     public Plate side() {
         return side;
+    }
+
+    /**
+     * Whether the change can be taken back alone, where the join put it. Some cannot, such as a picture turned over, or
+     * keys renamed.
+     */
+    public boolean isAlone(Plate joined) {
+        return standing(joined) != Standing.OUT;
+    }
+
+    /** Whether the change is about the chart but none of its places holds, so that all of it is part of clashes. */
+    public boolean isAllOpen() {
+        return places.isEmpty() && !settled.places().isEmpty();
     }
 
     /** How the change stands in a plate; {@link Standing#OUT} also for one that nothing can be told of. */
