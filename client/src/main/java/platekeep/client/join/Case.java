@@ -25,6 +25,8 @@ import platekeep.model.text.PlateText;
  * @param settlements what was settled by itself
  * @param mine her side
  * @param theirs the partner's side
+ * @param knownFaults what the check said of either side already
+ * @param sides whose a side of a clash is, where the names do not tell
  * @param mark tells apart what was decided about this from what was decided about something that has changed since
  */
 record Case(

@@ -40,7 +40,7 @@ record Settlement(Reversal reversal, String words, boolean isAlone) {
         List<Settlement> out = new ArrayList<>();
         for (Reversal reversal : Reversal.of(base, mine, theirs, joined)) {
             boolean isAlone = reversal.isAlone(plate);
-            boolean isDecidedElsewhere = reversal.isAllOpen()
+            boolean isDecidedElsewhere = reversal.isAllOpen(plate)
                     || isOf(rows, reversal)
                     || isAlone && decided.stream().anyMatch(d -> reversal.standing(d) == Reversal.Standing.OUT);
             if (!isDecidedElsewhere) {

@@ -215,6 +215,10 @@ class JoinPresenterTest {
         assertThat(state("row 1:")).isEqualTo(Board.State.IN);
         assertThat(state("row 5:")).isEqualTo(Board.State.IN);
         assertThat(state("theme wind")).isEqualTo(Board.State.IN);
+        assertThat(view.board().matters())
+                .as("what clashes is to decide, not settled too")
+                .extracting(Board.Matter::words)
+                .noneMatch(words -> words.startsWith("title") || words.startsWith("row 3"));
         join.select(matter("row 5:"));
         assertThat(view.revealed).contains(new Area(0, 0, 5, 6));
         assertThat(standing()).containsExactly("Isolde Marsh");

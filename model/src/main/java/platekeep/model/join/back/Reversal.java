@@ -91,17 +91,24 @@ public final class Reversal {
         return standing(joined) != Standing.OUT;
     }
 
-    /** Whether the change is about the chart but none of its places holds, so that all of it is part of clashes. */
-    public boolean isAllOpen() {
-        return places.isEmpty() && !settled.places().isEmpty();
+    /** Whether nothing of the change holds where the join put it, since all of it is part of clashes. */
+    public boolean isAllOpen(Plate joined) {
+        Tally tally = tally(joined);
+        boolean hasNoPlace =
+                facts.isEmpty() && places.isEmpty() && !settled.places().isEmpty();
+        return hasNoPlace || tally.isTold() && tally.standing() == Standing.OUT;
     }
 
     /** How the change stands in a plate; {@link Standing#OUT} also for one that nothing can be told of. */
     public Standing standing(Plate now) {
+        return tally(now).standing();
+    }
+
+    private Tally tally(Plate now) {
         Tally tally = new Tally();
         facts.forEach(fact -> tally.count(fact.same(now, side), fact.same(now, base)));
         rows.count(now, tally);
-        return tally.standing();
+        return tally;
     }
 
     /** The plate with what was before in the place of the change. */
@@ -143,6 +150,10 @@ public final class Reversal {
             } else {
                 otherwise++;
             }
+        }
+
+        boolean isTold() {
+            return in + out + otherwise > 0;
         }
 
         Standing standing() {
