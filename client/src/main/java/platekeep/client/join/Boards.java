@@ -135,9 +135,9 @@ final class Boards {
         Settled.By by = reversal.settled().by();
         String group =
                 switch (by) {
-                    case MINE -> "Taken over from you";
-                    case THEIRS -> "Taken over from " + of.theirs().name().orElse("the partner");
-                    case BOTH -> "Done by both of you";
+                    case MINE -> "Settled: yours";
+                    case THEIRS -> "Settled: " + of.theirs().name().orElse("the partner's");
+                    case BOTH -> "Settled: both alike";
                 };
         Board.State state =
                 switch (reversal.standing(now)) {

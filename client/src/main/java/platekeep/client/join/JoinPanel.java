@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.Press;
@@ -18,6 +19,9 @@ import platekeep.model.plate.Clash;
 /** The Join screen: what was found, the joined chart, and the answers to what is looked at. */
 final class JoinPanel extends JPanel implements JoinView {
     private static final long serialVersionUID = 1L;
+
+    /** So wide a question wraps; its height follows. */
+    private static final int QUESTION_WIDTH = 400;
 
     private final MatterList matters = new MatterList(index -> presenter().select(index));
     private final JoinChart chart = new JoinChart(new OnChart());
@@ -161,7 +165,9 @@ final class JoinPanel extends JPanel implements JoinView {
 
     @Override
     public Consent askConsent(String question, String yes) {
-        Ask.Answer answer = Ask.ask(this, "Join", Widgets.prose("join-question", question), yes, Optional::empty);
+        JTextArea words = Widgets.prose("join-question", question);
+        words.setSize(QUESTION_WIDTH, Short.MAX_VALUE);
+        Ask.Answer answer = Ask.ask(this, "Join", words, yes, Optional::empty);
         return answer == Ask.Answer.YES ? Consent.YES : Consent.NO;
     }
 
