@@ -87,7 +87,7 @@ final class GalleryPanel extends JPanel implements GalleryView {
 
     private JComponent middlePart() {
         JPanel part = new JPanel(new BorderLayout());
-        JPanel top = new JPanel(new MigLayout("insets 10 14 10 14, fillx", "[grow, fill]12[]push[]10[140!]"));
+        JPanel top = new JPanel(new MigLayout("insets 10 14 10 14, fillx", "[grow, fill]12[]16:push[]10[140!]"));
         top.add(search, "wmax 380");
         top.add(summary);
         top.add(new JLabel(Sign.GALLERY.icon(14)));

@@ -2,12 +2,14 @@ package platekeep.client.gallery;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import platekeep.client.draft.Drafts;
 import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Change;
@@ -35,6 +37,7 @@ public final class GalleryPresenter implements RoomListener {
     private final Map<Library, Set<String>> unsent = new HashMap<>();
     private final Map<Library, List<KeptDraft>> drawn = new HashMap<>();
     private final Map<Library, Tasks.Running> reading = new HashMap<>();
+    private final Set<Library> greeted = new HashSet<>();
     private final Set<String> chosenLibraries = new TreeSet<>();
     private Query query = Query.ALL;
     private Shown shown = new Shown(List.of(), Query.ALL, Set.of());
@@ -55,6 +58,7 @@ public final class GalleryPresenter implements RoomListener {
     public void librariesChanged() {
         List<Library> open = room.open();
         stocks.keySet().retainAll(open);
+        greeted.retainAll(open);
         unsent.keySet().retainAll(open);
         drawn.keySet().retainAll(open);
         reading.keySet().retainAll(open);
@@ -97,7 +101,18 @@ public final class GalleryPresenter implements RoomListener {
         room.work((Progress progress) -> drafts.all(library.folder()), found -> {
             drawn.put(library, found);
             show();
+            if (greeted.add(library) && !found.isEmpty()) {
+                room.front().say(drafts(found));
+            }
         });
+    }
+
+    private static String drafts(List<KeptDraft> found) {
+        String titles =
+                found.stream().map(draft -> "\"" + draft.plate().title() + "\"").collect(Collectors.joining(", "));
+        return found.size() == 1
+                ? "A draft is not saved as a version yet: " + titles + "."
+                : found.size() + " drafts are not saved as versions yet: " + titles + ".";
     }
 
     private void readUnsent(Library library) {

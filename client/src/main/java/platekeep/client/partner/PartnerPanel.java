@@ -2,6 +2,7 @@ package platekeep.client.partner;
 
 import java.awt.BorderLayout;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -28,6 +29,7 @@ final class PartnerPanel extends JPanel implements PartnerView {
     private final JButton look =
             Widgets.button("partner-look", "Look again", () -> presenter().look());
     private final JButton choose = Widgets.button("partner-choose-folder", "Choose folder…", this::chooseFolder);
+    private final JLabel first = Widgets.faint("partner-first", "Bring in what came first; then send.");
     private transient PartnerPresenter presenter;
     private boolean showing;
     private boolean isExpected;
@@ -52,7 +54,8 @@ final class PartnerPanel extends JPanel implements PartnerView {
         inside.add(Widgets.scroll("partner-came-scroll", came), "grow");
         inside.add(Widgets.scroll("partner-waits-scroll", waits), "grow");
         inside.add(bringIn, "growx 0");
-        inside.add(send, "growx 0");
+        inside.add(send, "split 2, growx 0");
+        inside.add(first, "gapleft 8");
         add(inside, BorderLayout.CENTER);
         Widgets.onKey(this, "ctrl B", () -> press(bringIn));
         Widgets.onKey(this, "ctrl E", () -> press(send));
@@ -112,6 +115,8 @@ final class PartnerPanel extends JPanel implements PartnerView {
                         ? "Open a library first."
                         : state.sharedCopy()
                                 .map(folder -> "Shared copy: " + folder)
+                                .or(() -> Optional.of("Looking at the shared copy …")
+                                        .filter(w -> state.isLooking()))
                                 .orElse("No shared copy yet. Choose a folder that you and your partner can both reach:"
                                         + " on a stick, or one that is kept alike on both computers."));
         choose.setEnabled(open);
@@ -120,10 +125,7 @@ final class PartnerPanel extends JPanel implements PartnerView {
         fill(waits, state.waits(), state.looked() ? "Everything was sent." : "");
         bringIn.setEnabled(state.canBringIn());
         send.setEnabled(state.canSend());
-        send.setToolTipText(
-                state.looked() && !state.came().isEmpty() && !state.waits().isEmpty()
-                        ? "Bring in what came first; then send."
-                        : null);
+        first.setVisible(state.mustBringInFirst());
         if (isExpected && state.looked()) {
             isExpected = false;
             toUsefulButton();

@@ -30,6 +30,7 @@ final class PartnerPresenter implements RoomListener {
     private Optional<Arrivals> arrivals = Optional.empty();
     private PartnerState state = PartnerState.NOTHING;
     private boolean wasEntered;
+    private boolean isLooking;
 
     PartnerPresenter(Workroom room, PartnerView view) {
         this.room = room;
@@ -44,6 +45,7 @@ final class PartnerPresenter implements RoomListener {
     void show(Library chosen) {
         library = Optional.of(chosen);
         arrivals = Optional.empty();
+        state = PartnerState.NOTHING;
         look();
     }
 
@@ -82,6 +84,8 @@ final class PartnerPresenter implements RoomListener {
         }
         Library looked = library.get();
         room.front().busy("looking at the shared copy");
+        isLooking = true;
+        refresh(state.sharedCopy(), state.came(), state.waits(), false);
         room.work(
                 progress -> {
                     Optional<Path> shared = looked.sharedCopy();
@@ -93,6 +97,10 @@ final class PartnerPresenter implements RoomListener {
                 },
                 look -> {
                     room.front().busy("");
+                    if (library.filter(looked::equals).isEmpty()) {
+                        return;
+                    }
+                    isLooking = false;
                     arrivals = look.arrivals();
                     refresh(
                             look.sharedCopy(),
@@ -100,7 +108,11 @@ final class PartnerPresenter implements RoomListener {
                             look.waits(),
                             look.arrivals().isPresent());
                 },
-                () -> room.front().busy(""));
+                () -> {
+                    room.front().busy("");
+                    isLooking = false;
+                    refresh(state.sharedCopy(), List.of(), List.of(), false);
+                });
     }
 
     void share(Path folder) {
@@ -207,7 +219,7 @@ final class PartnerPresenter implements RoomListener {
             lines.add("");
             lines.add(
                     title(arrival) + (arrival.bothChanged() ? "  (you changed it too: the edits will be joined)" : ""));
-            words(arrival).forEach(w -> lines.add("    " + w));
+            words(arrival).forEach(w -> lines.add("· " + w));
         }
         return lines;
     }
@@ -254,7 +266,8 @@ final class PartnerPresenter implements RoomListener {
                 sharedCopy,
                 came,
                 waits,
-                looked);
+                looked,
+                isLooking);
         view.show(state);
     }
 }

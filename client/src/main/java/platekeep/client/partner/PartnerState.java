@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param came what the partner sent and is not brought in yet, a line each
  * @param waits what waits to be sent, a line each
  * @param looked whether the shared copy was looked at, so that empty lists mean nothing is there
+ * @param isLooking whether it is being looked at just now
  */
 record PartnerState(
         List<String> libraries,
@@ -19,9 +20,11 @@ record PartnerState(
         Optional<String> sharedCopy,
         List<String> came,
         List<String> waits,
-        boolean looked) {
+        boolean looked,
+        boolean isLooking) {
 
-    static final PartnerState NOTHING = new PartnerState(List.of(), -1, Optional.empty(), List.of(), List.of(), false);
+    static final PartnerState NOTHING =
+            new PartnerState(List.of(), -1, Optional.empty(), List.of(), List.of(), false, false);
 
     PartnerState {
         libraries = List.copyOf(libraries);
@@ -31,6 +34,11 @@ record PartnerState(
 
     boolean canBringIn() {
         return looked && !came.isEmpty();
+    }
+
+    /** Whether something waits that can be sent only after what came is brought in. */
+    boolean mustBringInFirst() {
+        return looked && !waits.isEmpty() && !came.isEmpty();
     }
 
     boolean canSend() {

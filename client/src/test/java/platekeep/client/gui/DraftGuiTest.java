@@ -35,6 +35,7 @@ class DraftGuiTest {
             program.kill();
         }
         try (Program program = desks.open(TwoDesks.WENNA)) {
+            program.says("status", "A draft is not saved as a version yet: \"Quay Lamp\".");
             Work work = new Work(program);
             work.openPlate(TwoDesks.TITLE);
             program.says("notice", "was not saved as a version. row 3: pleats 4 to 6 chalk instead of brick");
