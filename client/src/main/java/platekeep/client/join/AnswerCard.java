@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Sign;
+import platekeep.client.ui.ThreadSwatch;
 import platekeep.client.ui.Widgets;
 
 /** One answer: whose and of which day, the spot as it would be, and what it is in words. A click anywhere takes it. */
@@ -23,6 +24,7 @@ final class AnswerCard extends JPanel {
     private final JLabel who;
     private final JLabel detail;
     private final SpotPicture picture;
+    private final ThreadSwatch shade = new ThreadSwatch(0);
     private final JTextArea words;
     private final JButton take;
     private boolean stands;
@@ -43,6 +45,7 @@ final class AnswerCard extends JPanel {
         head.add(detail, "spanx 2, wmin 0");
         add(head, "wmin 0");
         add(picture, "wmin 0");
+        add(shade, "h 34!");
         add(words, "wmin 0");
         MouseAdapter click = new MouseAdapter() {
             @Override
@@ -52,6 +55,7 @@ final class AnswerCard extends JPanel {
         };
         addMouseListener(click);
         picture.addMouseListener(click);
+        shade.addMouseListener(click);
         words.addMouseListener(click);
         Widgets.clickable(this);
     }
@@ -62,6 +66,8 @@ final class AnswerCard extends JPanel {
         who.setIcon(stands ? Sign.TICK.icon(16, Look.accent()) : null);
         detail.setText(answer.detail());
         picture.show(answer.spot());
+        shade.setVisible(answer.shade().isPresent());
+        answer.shade().ifPresent(shade::show);
         words.setText(answer.words());
         take.setVisible(!stands);
         take.getAccessibleContext().setAccessibleName("Take " + answer.who() + ": " + answer.words());

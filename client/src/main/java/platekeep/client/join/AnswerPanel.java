@@ -75,7 +75,9 @@ final class AnswerPanel extends JPanel implements Scrollable {
 
     private static String standing(Board.Matter matter) {
         return switch (matter.state()) {
-            case OPEN -> "Open: until you decide, what was before stands. Take one, or paint it in the chart.";
+            case OPEN ->
+                "Open: until you decide, what was before stands. Take one"
+                        + (matter.area().isPresent() ? ", or paint it in the chart." : ".");
             case DECIDED -> "Decided. Take another to change it, 0 leaves it open again.";
             case IN -> "Settled by itself, since only one way was possible. Take Before to take it back.";
             case PARTLY -> "Settled in part: some of it is decided elsewhere or painted over.";

@@ -70,8 +70,10 @@ record Board(
      * @param words the value in words
      * @param stands whether it is what was decided
      * @param spot the place with its surroundings; empty for what is not on the chart
+     * @param shade the shade as {@code 0xRRGGBB}, where it is about a colour that is still there then
      */
-    record Answer(String who, String detail, String words, boolean stands, Optional<Spotted> spot) {}
+    record Answer(
+            String who, String detail, String words, boolean stands, Optional<Spotted> spot, Optional<Integer> shade) {}
 
     /**
      * A spot of a drawing.

@@ -7,6 +7,7 @@ import platekeep.model.draw.Drawing;
 import platekeep.model.join.Settled;
 import platekeep.model.join.back.Reversal;
 import platekeep.model.plate.Clash;
+import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 
 /** Works a board out. Takes as long as drawing and checking the plate a few times; for a background thread. */
@@ -157,21 +158,33 @@ final class Boards {
     private static List<Board.Answer> answers(Case of, int matter, List<Choice> choices) {
         List<Board.Answer> out = new ArrayList<>();
         for (Choice choice : choices) {
-            out.add(new Board.Answer(
-                    choice.who(), choice.detail(), choice.words(), choice.stands(), spot(of, matter, choice)));
+            out.add(answer(of, matter, choice));
         }
         return out;
     }
 
-    /** The spot as the answer would leave it; empty also where the answer does not fit the chart any more. */
-    private static Optional<Board.Spotted> spot(Case of, int matter, Choice choice) {
+    /** With the spot as the answer would leave it; without where the answer does not fit the chart any more. */
+    private static Board.Answer answer(Case of, int matter, Choice choice) {
+        Optional<Board.Spotted> spot = Optional.empty();
+        Optional<Integer> shade = Optional.empty();
         try {
             Plate result = choice.result().get();
-            return area(of, result, matter).map(area -> spotted(result, area));
+            spot = area(of, result, matter).map(area -> spotted(result, area));
+            shade = shade(of, result, matter);
         } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
             ClashAnswers.leftOut(e);
-            return Optional.empty();
         }
+        return new Board.Answer(choice.who(), choice.detail(), choice.words(), choice.stands(), spot, shade);
+    }
+
+    private static Optional<Integer> shade(Case of, Plate result, int matter) {
+        return Optional.of(matter)
+                .filter(m -> m < of.clashes().size())
+                .map(of.clashes()::get)
+                .filter(clash -> clash.what() == Clash.What.COLOUR)
+                .flatMap(clash -> clash.textAt("key"))
+                .flatMap(key -> result.palette().get(key.charAt(0)))
+                .map(Colour::rgb);
     }
 
     private static Board.Spotted spotted(Plate plate, Area area) {

@@ -429,6 +429,24 @@ class JoinPresenterTest {
     }
 
     @Test
+    void theAnswersToAClashOfAColourShowItsShade() throws LibraryException {
+        bothChange(List.of(brick("#B4492F")), List.of(brick("#7C2F57")));
+        assertThat(view.board().matter().orElseThrow().words()).isEqualTo("The colour brick");
+        assertThat(view.board().answers())
+                .extracting(Board.Answer::shade)
+                .containsExactly(Optional.of(0xA63C2B), Optional.of(0xB4492F), Optional.of(0x7C2F57));
+        take("Isolde Marsh");
+        assertThat(standing()).containsExactly("Isolde Marsh");
+        assertThat(view.board().drawing().rgb(0, 4)).isEqualTo(0x7C2F57);
+    }
+
+    private static Plate brick(String srgb) {
+        return KITE.edit()
+                .palette(KITE.palette().with('b', new Colour("brick", srgb, 4)))
+                .build();
+    }
+
+    @Test
     void closingTheWindowSettlesNothing() throws LibraryException {
         kiteClashes();
         take("Yours");
