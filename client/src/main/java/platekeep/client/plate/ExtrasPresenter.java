@@ -3,6 +3,7 @@ package platekeep.client.plate;
 import java.util.Optional;
 import platekeep.client.plate.edit.ExtraEdits;
 import platekeep.client.plate.edit.MarkEdits;
+import platekeep.client.plate.edit.Tool;
 import platekeep.client.room.Workroom;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.CableKind;
@@ -14,11 +15,18 @@ import platekeep.model.plate.Unknown;
 
 /** What is worked or sewn on beside the cables of the picture: single stitches, geometric lines, notions. */
 public final class ExtrasPresenter {
+    /** Stacked rows to one gathering space where a plate does not say: common practice, no source. */
+    private static final int STACKED_ROWS = 5;
+
     private final Workroom room;
     private final PlateView view;
     private final PlatePresenter plates;
     private String stitch = MarkEdits.STITCHES.get(0);
     private Optional<Mark> held = Optional.empty();
+    private Optional<Hold> line = Optional.empty();
+
+    /** A line that was taken hold of, and where. */
+    private record Hold(int at, Line line, double x, double y) {}
 
     ExtrasPresenter(Workroom room, PlateView view, PlatePresenter plates) {
         this.room = room;
@@ -106,11 +114,52 @@ public final class ExtrasPresenter {
                 .ifPresent(line -> plates.draw().facts(name + line.stitch(), p -> ExtraEdits.putLine(p, at, line)));
     }
 
-    /** Moves a line so many pleats to the right, or to the left where negative. */
-    public void moveLine(int at, int pleats) {
+    /** Takes hold of the geometric line at a point, in pleats and rows, with the stitches in hand. */
+    boolean grab(double x, double y) {
+        line = Optional.empty();
+        if (plates.draw().tool() == Tool.STITCH) {
+            plates.drawable()
+                    .ifPresent(opened ->
+                            plates.withDrawing(drawing -> drawing.lineAt(x, y).ifPresent(at -> {
+                                plates.draw().endStroke();
+                                line = Optional.of(
+                                        new Hold(at, drawing.plate().lines().get(at), x, y));
+                                room.front()
+                                        .say("Line: "
+                                                + ExtraEdits.words(
+                                                        drawing.plate(),
+                                                        line.get().line()));
+                            })));
+        }
+        return line.isPresent();
+    }
+
+    /** Moves the line that is held to a point: by whole pleats, and by halves of a gathering space. */
+    void pull(double x, double y) {
+        plates.drawable()
+                .ifPresent(opened -> line.ifPresent(hold -> {
+                    int space = opened.now()
+                            .cloth()
+                            .stackedRows()
+                            .filter(n -> n > 0)
+                            .orElse(STACKED_ROWS);
+                    int pleats = (int) Math.round(x - hold.x());
+                    int halves = (int) Math.round((y - hold.y()) * 2 / space);
+                    opened.strokeAnew(
+                            "Move a line of " + hold.line().stitch(),
+                            plate -> ExtraEdits.putLine(
+                                    plate, hold.at(), ExtraEdits.moved(hold.line(), pleats, halves)));
+                    plates.drawn();
+                }));
+    }
+
+    /** Moves a line to the right, and down by half spaces of the gathering rows; to the left and up where negative. */
+    public void moveLine(int at, int pleats, int halfSpaces) {
         plates.drawable().filter(o -> at < o.now().lines().size()).ifPresent(opened -> {
-            Line line = opened.now().lines().get(at);
-            opened.stroke("Move a line of " + line.stitch(), p -> ExtraEdits.putLine(p, at, line.moved(pleats)));
+            Line before = opened.now().lines().get(at);
+            opened.stroke(
+                    "Move a line of " + before.stitch(),
+                    plate -> ExtraEdits.putLine(plate, at, ExtraEdits.moved(before, pleats, halfSpaces)));
             plates.drawn();
         });
     }

@@ -27,7 +27,7 @@ final class Header extends JPanel {
     private boolean isFitted = true;
 
     Header(ChartSurface chart, PlateEars ears) {
-        super(new MigLayout("insets 8 16 8 14, fillx, gap 6", "[]10[grow, shrink 200]push[][]14[][][]14[]"));
+        super(new MigLayout("insets 8 16 8 14, fillx, gap 6", "[]10[grow, shrinkprio 200]push[][]14[][][]14[]"));
         this.chart = chart;
         this.save = Widgets.mainButton(
                 "save-version", "Save version…", () -> ears.versions().save());

@@ -45,6 +45,16 @@ final class PlateEars {
             }
 
             @Override
+            public boolean grab(double x, double y) {
+                return plates.extras().grab(x, y);
+            }
+
+            @Override
+            public void pull(double x, double y) {
+                plates.extras().pull(x, y);
+            }
+
+            @Override
             public void drag(Spot spot) {
                 draw().drag(spot);
             }
@@ -185,8 +195,8 @@ final class PlateEars {
             }
 
             @Override
-            public void moveLine(int at, int pleats) {
-                plates.extras().moveLine(at, pleats);
+            public void moveLine(int at, int pleats, int halfSpaces) {
+                plates.extras().moveLine(at, pleats, halfSpaces);
             }
         };
     }

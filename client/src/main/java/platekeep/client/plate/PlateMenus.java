@@ -162,6 +162,11 @@ final class PlateMenus {
                 "Chart or cloth",
                 "ctrl T",
                 () -> panel.header().turnWay()));
+        menu.add(Widgets.item(
+                "menu-letters",
+                "Letters of the colours on the cables",
+                "ctrl shift L",
+                () -> panel.chart().turnLetters()));
         menu.addSeparator();
         menu.add(Widgets.item(
                 "menu-zoom-in", "Zoom in", "ctrl EQUALS", () -> panel.header().zoomBy(1)));

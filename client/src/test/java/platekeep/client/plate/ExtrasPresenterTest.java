@@ -17,6 +17,7 @@ import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.TestRoom;
 import platekeep.model.draw.Spot;
+import platekeep.model.plate.Cloth;
 import platekeep.model.plate.FromPlate;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Mark;
@@ -121,8 +122,8 @@ class ExtrasPresenterTest {
             assertThat(line.from()).isEqualTo(1);
             assertThat(line.to()).isEqualTo(7);
         });
-        plates.extras().moveLine(0, 1);
-        plates.extras().moveLine(0, 1);
+        plates.extras().moveLine(0, 1, 0);
+        plates.extras().moveLine(0, 1, 0);
         assertThat(plate().lines().get(0).from()).isEqualTo(3);
         assertThat(ExtraEdits.words(plate(), plate().lines().get(0)))
                 .isEqualTo("cable, row 1, pleats 3 to 9, apple, 3 strands");
@@ -171,5 +172,40 @@ class ExtrasPresenterTest {
         plates.openRelative(id);
         assertThat(plate().title()).isEqualTo("Charted");
         assertThat(view.state.kin().here()).extracting(Kin.Relative::words).containsExactly("Mirrored");
+    }
+
+    @Test
+    void aLineIsTakenHoldOfOnTheChartAndMoved() throws LibraryException {
+        Plate before = plate();
+        plates.draw()
+                .facts(
+                        "Five gathering rows",
+                        p -> p.edit()
+                                .cloth(new Cloth(
+                                        Optional.of(5),
+                                        Optional.empty(),
+                                        Optional.of(5),
+                                        Optional.empty(),
+                                        List.of(),
+                                        Unknown.NONE))
+                                .build());
+        plates.extras().addLine();
+        draw.take(Tool.STITCH);
+        double onFirst = before.rows().size() - 0.5 - 4 * 5;
+        assertThat(plates.extras().grab(2, onFirst + 3)).isFalse();
+        assertThat(plates.extras().grab(2, onFirst + 0.2)).isTrue();
+        plates.extras().pull(3.9, onFirst + 1);
+        plates.extras().pull(4.1, onFirst + 2.8);
+        draw.release();
+        assertThat(plate().lines()).singleElement().satisfies(line -> {
+            assertThat(line.on()).isEqualTo("1 1/2");
+            assertThat(line.from()).isEqualTo(3);
+        });
+        assertThat(view.state.undo()).contains("Move a line of cable");
+        plates.extras().moveLine(0, 0, -1);
+        plates.extras().moveLine(0, 0, -1);
+        assertThat(plate().lines().get(0).on()).isEqualTo("1");
+        draw.take(Tool.POINT);
+        assertThat(plates.extras().grab(2, onFirst + 0.2)).isFalse();
     }
 }

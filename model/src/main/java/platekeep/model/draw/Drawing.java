@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import platekeep.model.plate.CableKind;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.Line;
 import platekeep.model.plate.Mark;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
@@ -23,6 +26,9 @@ public final class Drawing {
     /** Where no cable lies. */
     public static final int NOTHING = -1;
 
+    /** So many rows from a line one still points at it. */
+    private static final double NEAR = 0.6;
+
     private static final int UNKNOWN_COLOUR = 0x808080;
 
     private final Plate plate;
@@ -34,6 +40,7 @@ public final class Drawing {
     private final List<Strand> strands;
     private final List<Knot> knots;
     private final double top;
+    private final Levels levels;
 
     private Drawing(Plate plate, Kinds kinds) {
         this.plate = plate;
@@ -42,7 +49,7 @@ public final class Drawing {
         this.rgb = new int[rows * positions];
         this.up = new boolean[rows * positions];
         fill(kinds);
-        Levels levels = new Levels(plate);
+        this.levels = new Levels(plate);
         this.strands = LineStrands.of(plate, levels);
         this.knots = knots(plate);
         this.top = strands.stream()
@@ -169,6 +176,28 @@ public final class Drawing {
                         .filter(s -> kind(s.row(), s.index()) == level)
                         .findFirst())
                 .or(() -> near.stream().findFirst());
+    }
+
+    /**
+     * The geometric line under a point, by its place in the plate's list; of several the last.
+     *
+     * @param x in pleats from the left edge
+     * @param y in rows from the top edge
+     */
+    public OptionalInt lineAt(double x, double y) {
+        OptionalInt found = OptionalInt.empty();
+        for (int n = 0; n < plate.lines().size(); n++) {
+            Line line = plate.lines().get(n);
+            OptionalDouble on = levels.y(line.on());
+            double other = line.toRow().map(levels::y).orElse(on).orElse(on.orElse(0));
+            boolean isUnder = on.isPresent()
+                    && y >= Math.min(on.getAsDouble(), other) - NEAR
+                    && y <= Math.max(on.getAsDouble(), other) + NEAR
+                    && x >= line.from() - plate.from()
+                    && x <= line.to() - plate.from() + 1;
+            found = isUnder ? OptionalInt.of(n) : found;
+        }
+        return found;
     }
 
     /** The gathering rows behind what is drawn, top first. */

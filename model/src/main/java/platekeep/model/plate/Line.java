@@ -52,6 +52,11 @@ public record Line(
         return new Line(on, toRow, stitch, steps, colour, strands, from + pleats, to + pleats, start, unknown);
     }
 
+    /** On other gathering rows. */
+    public Line onRows(String newOn, Optional<String> newToRow) {
+        return new Line(newOn, newToRow, stitch, steps, colour, strands, from, to, start, unknown);
+    }
+
     public Line withColour(char key) {
         return new Line(on, toRow, stitch, steps, key, strands, from, to, start, unknown);
     }

@@ -9,6 +9,22 @@ public interface ChartEars {
     /** The pointer presses on a spot. */
     void press(Spot spot, Press how);
 
+    /**
+     * The pointer presses on a point, which may lie above the picture.
+     *
+     * @param x in pleats from the chart's left edge
+     * @param y in rows from its top edge
+     * @return whether a geometric line was taken hold of there; then {@link #pull} hears of what follows
+     */
+    default boolean grab(double x, double y) {
+        return false;
+    }
+
+    /** The pointer that holds a line comes to a point. */
+    default void pull(double x, double y) {
+        // only a line that was taken hold of is pulled
+    }
+
     /** The pressed pointer comes to a spot. */
     void drag(Spot spot);
 

@@ -12,6 +12,7 @@ final class ChartPointer extends MouseAdapter {
     private final ChartSurface surface;
     private final ChartEars ears;
     private Point grabbed;
+    private boolean holdsLine;
 
     ChartPointer(ChartSurface surface, ChartEars ears) {
         this.surface = surface;
@@ -31,6 +32,8 @@ final class ChartPointer extends MouseAdapter {
             grabbed = e.getLocationOnScreen();
         } else if (SwingUtilities.isRightMouseButton(e)) {
             surface.spotAt(e.getPoint()).ifPresent(ears::pick);
+        } else if (ears.grab(surface.acrossAt(e.getX()), surface.downAt(e.getY()))) {
+            holdsLine = true;
         } else {
             surface.spotAt(e.getPoint()).ifPresent(spot -> ears.press(spot, how(e)));
         }
@@ -44,6 +47,8 @@ final class ChartPointer extends MouseAdapter {
     public void mouseDragged(MouseEvent e) {
         if (grabbed != null) {
             moveView(e.getLocationOnScreen());
+        } else if (holdsLine) {
+            ears.pull(surface.acrossAt(e.getX()), surface.downAt(e.getY()));
         } else if (SwingUtilities.isLeftMouseButton(e)) {
             surface.spotAt(e.getPoint()).ifPresent(ears::drag);
         }
@@ -61,6 +66,7 @@ final class ChartPointer extends MouseAdapter {
     @Override
     public void mouseReleased(MouseEvent e) {
         grabbed = null;
+        holdsLine = false;
         ears.release();
     }
 

@@ -38,6 +38,7 @@ public final class ChartSurface extends JComponent {
     private PlatePainter.View way = PlatePainter.View.CHART;
     private transient Spot cursor = new Spot(0, 0);
     private transient Optional<Spot> pointedOut = Optional.empty();
+    private Letters letters = Letters.HIDDEN;
     private transient Overlay overlay = Overlay.NONE;
     private transient Marking marking = (g, shown, at) -> {};
 
@@ -139,6 +140,18 @@ public final class ChartSurface extends JComponent {
             place.grow(60 + Rulers.BESIDE, 60 + Rulers.ABOVE);
             scrollRectToVisible(place);
         }
+    }
+
+    /** Whether each cable carries the letter of its colour. */
+    public enum Letters {
+        HIDDEN,
+        SHOWN
+    }
+
+    /** Shows the letters of colours on the cables, or hides them. */
+    public void turnLetters() {
+        letters = letters == Letters.SHOWN ? Letters.HIDDEN : Letters.SHOWN;
+        repaint();
     }
 
     /** Moves the drawing cursor, and the view along where it would leave it. */
@@ -263,6 +276,16 @@ public final class ChartSurface extends JComponent {
         return new Point(x, y);
     }
 
+    /** How far across a point lies, in pleats from the chart's left edge. */
+    double acrossAt(int x) {
+        return (x - origin().x) / scale.pleat();
+    }
+
+    /** How far down a point lies, in rows from the chart's top edge. */
+    double downAt(int y) {
+        return (y - origin().y) / scale.row();
+    }
+
     /** The spot under a point of this component. */
     Optional<Spot> spotAt(Point point) {
         Point origin = origin();
@@ -311,6 +334,9 @@ public final class ChartSurface extends JComponent {
                 paintLabels(g);
             }
             marking.paint(g, drawing, scale);
+            if (letters == Letters.SHOWN && way == PlatePainter.View.CHART) {
+                KeyLetters.paint(g, drawing, scale);
+            }
             Flags.paint(g, drawing, scale);
             overlay.paint(g, drawing, scale);
             paintCursor(g);

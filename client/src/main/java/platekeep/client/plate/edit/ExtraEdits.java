@@ -3,6 +3,7 @@ package platekeep.client.plate.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import platekeep.model.plate.GatheringRow;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Notion;
 import platekeep.model.plate.Plate;
@@ -61,6 +62,15 @@ public final class ExtraEdits {
         }
         one.ifPresent(o -> changed.add(Math.min(at, changed.size()), o));
         return changed;
+    }
+
+    /** A line further to the right and down by half spaces; it stays on its rows where there are no such others. */
+    public static Line moved(Line line, int pleats, int halfSpaces) {
+        Line across = line.moved(pleats);
+        Optional<String> on = GatheringRow.lower(line.on(), halfSpaces, 2);
+        Optional<String> toRow = line.toRow().flatMap(row -> GatheringRow.lower(row, halfSpaces, 2));
+        boolean isThere = on.isPresent() && toRow.isPresent() == line.toRow().isPresent();
+        return isThere ? across.onRows(on.get(), toRow) : across;
     }
 
     /** A line in words. */

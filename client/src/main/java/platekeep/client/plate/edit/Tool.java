@@ -22,8 +22,8 @@ public enum Tool {
     REGION("Choose a region", 'G', Use.CHOICE),
     /** Chooses a figure, and moves what is chosen. */
     FIGURE("Choose a figure", 'U', Use.CHOICE),
-    /** Puts single stitches on and moves them. */
-    STITCH("Single stitch", 'S', Use.OTHER),
+    /** Puts single stitches on, and moves them and geometric lines. */
+    STITCH("Single stitches and lines", 'S', Use.OTHER),
     /** Only moves the drawing cursor. */
     POINT("Point", 'V', Use.OTHER);
 

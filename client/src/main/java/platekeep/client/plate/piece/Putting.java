@@ -11,6 +11,7 @@ import platekeep.client.plate.piece.Piece.Held;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.CableKind;
 import platekeep.model.plate.Colour;
+import platekeep.model.plate.GatheringRow;
 import platekeep.model.plate.Mark;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
@@ -225,20 +226,8 @@ public final class Putting {
 
     /** The gathering row so many stacked rows further down; empty where that is none. */
     private Optional<String> lower(String on, int rows) {
-        int space = ground.cloth().stackedRows().filter(n -> n > 0).orElse(STACKED_ROWS);
-        String[] parts = on.split("[ /]");
-        int below = parts.length == 3 ? Integer.parseInt(parts[2]) : 1;
-        int above = Integer.parseInt(parts[0]) * below + (parts.length == 3 ? Integer.parseInt(parts[1]) : 0);
-        int sum = above * space + rows * below;
-        int all = below * space;
-        int by = gcd(Math.abs(sum % all), all);
-        int rest = Math.floorMod(sum, all) / by;
-        String text = Math.floorDiv(sum, all) + (rest == 0 ? "" : " " + rest + "/" + all / by);
-        return sum < all || all / by > 99 ? Optional.empty() : Optional.of(text);
-    }
-
-    private static int gcd(int a, int b) {
-        return a == 0 ? b : gcd(b % a, a);
+        return GatheringRow.lower(
+                on, rows, ground.cloth().stackedRows().filter(n -> n > 0).orElse(STACKED_ROWS));
     }
 
     private Mark moved(Held<Mark> held) {

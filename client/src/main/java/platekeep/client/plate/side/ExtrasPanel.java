@@ -44,7 +44,8 @@ public final class ExtrasPanel extends JPanel {
 
         void remove(Part part, int at);
 
-        void moveLine(int at, int pleats);
+        /** Moves it to the right, and down by half spaces of the gathering rows. */
+        void moveLine(int at, int pleats, int halfSpaces);
     }
 
     public ExtrasPanel(Ears ears) {
@@ -79,23 +80,29 @@ public final class ExtrasPanel extends JPanel {
         word.setLabelFor(list);
         add(word);
         add(Widgets.scroll("extras-scroll-" + name, list), "wmin 0, hmin 50");
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 4"));
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 3"));
         button(row, name + "-add", "Add…", () -> ears.add(part));
         button(row, name + "-change", "Change…", () -> chosen(list, at -> ears.change(part, at)));
         button(row, name + "-remove", "Take out", () -> chosen(list, at -> ears.remove(part, at)));
         if (part == Part.LINE) {
-            button(row, name + "-left", "←", () -> chosen(list, at -> ears.moveLine(at, -1)));
-            button(row, name + "-right", "→", () -> chosen(list, at -> ears.moveLine(at, 1)));
+            arrow(row, "←", "One pleat to the left", () -> chosen(list, at -> ears.moveLine(at, -1, 0)));
+            arrow(row, "→", "One pleat to the right", () -> chosen(list, at -> ears.moveLine(at, 1, 0)));
+            arrow(row, "↑", "Half a space up", () -> chosen(list, at -> ears.moveLine(at, 0, -1)));
+            arrow(row, "↓", "Half a space down", () -> chosen(list, at -> ears.moveLine(at, 0, 1)));
         }
         add(row);
     }
 
     private void button(JPanel row, String name, String text, Runnable press) {
         JButton button = Widgets.styled(Widgets.button("extras-" + name, text, press), "margin: 4,6,4,6");
-        if (text.equals("←") || text.equals("→")) {
-            button.setToolTipText(text.equals("←") ? "One pleat to the left" : "One pleat to the right");
-            button.getAccessibleContext().setAccessibleName(button.getToolTipText());
-        }
+        controls.add(button);
+        row.add(button);
+    }
+
+    private void arrow(JPanel row, String sign, String tip, Runnable press) {
+        JButton button = Widgets.styled(Widgets.button("extras-" + tip, sign, press), "margin: 4,4,4,4");
+        button.setToolTipText(tip);
+        button.getAccessibleContext().setAccessibleName(tip);
         controls.add(button);
         row.add(button);
     }
