@@ -33,7 +33,12 @@ public final class ChoicePresenter {
     private int turned;
 
     /** What is being moved: where it was taken, and how it lay then. */
-    private record Grip(Spot at, OpenPlate.Lifted lifted) {}
+    private record Grip(Spot at, OpenPlate.Lifted lifted) {
+        /** Whether what is moved stays where it was, too. */
+        boolean isCopy() {
+            return lifted.home().filter(home -> home.plate() == lifted.ground()).isPresent();
+        }
+    }
 
     ChoicePresenter(Workroom room, PlateView view, PlatePresenter plates) {
         this.room = room;
@@ -100,7 +105,7 @@ public final class ChoicePresenter {
             Spot by = new Spot(
                     spot.row() - grip.get().at().row(),
                     spot.index() - grip.get().at().index());
-            moveTo(opened, grip.get().lifted(), by, "Move ");
+            moveTo(opened, grip.get().lifted(), by, grip.get().isCopy() ? "Copy " : "Move ");
         } else if (plates.draw().tool() == Tool.REGION) {
             opened.chosen(Optional.empty());
             choose(opened, Optional.of(Area.between(plates.draw().firstPressed().orElse(spot), spot)));

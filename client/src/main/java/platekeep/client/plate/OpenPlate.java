@@ -122,8 +122,19 @@ final class OpenPlate {
     }
 
     private static Plate kept(Plate before, Plate after) {
-        boolean isSameChart = before.rows() == after.rows() && before.starts() == after.starts();
-        return isSameChart || before == after ? after : KeptKinds.after(before, after);
+        boolean isSameChart = before.rows() == after.rows() && before.starts().equals(after.starts());
+        return isSameChart || before == after || isRecoloured(before, after) ? after : KeptKinds.after(before, after);
+    }
+
+    /** Whether cables lie where they lay, so that at most colours have changed, and every kind is what it was. */
+    private static boolean isRecoloured(Plate before, Plate after) {
+        boolean isSameShape = before.starts().equals(after.starts())
+                && before.pleats().equals(after.pleats())
+                && before.rows().size() == after.rows().size();
+        for (int r = 0; isSameShape && r < before.rows().size(); r++) {
+            isSameShape = before.rows().get(r).liesLike(after.rows().get(r));
+        }
+        return isSameShape;
     }
 
     /** The plates that it was started from, and those started from it. */

@@ -38,67 +38,70 @@ final class PlateEars {
     }
 
     ChartEars chart() {
-        return new ChartEars() {
-            @Override
-            public void press(Spot spot, Press how) {
-                draw().press(spot, how);
-            }
+        return new OnChart();
+    }
 
-            @Override
-            public boolean grab(double x, double y) {
-                return plates.extras().grab(x, y);
-            }
+    /** What is done on the chart. */
+    private final class OnChart implements ChartEars {
+        @Override
+        public void press(Spot spot, Press how) {
+            draw().press(spot, how);
+        }
 
-            @Override
-            public void pull(double x, double y) {
-                plates.extras().pull(x, y);
-            }
+        @Override
+        public boolean grab(double x, double y) {
+            return plates.extras().grab(x, y);
+        }
 
-            @Override
-            public void drag(Spot spot) {
-                draw().drag(spot);
-            }
+        @Override
+        public void pull(double x, double y) {
+            plates.extras().pull(x, y);
+        }
 
-            @Override
-            public void release() {
-                draw().release();
-            }
+        @Override
+        public void drag(Spot spot) {
+            draw().drag(spot);
+        }
 
-            @Override
-            public void pick(Spot spot) {
-                draw().pick(spot);
-            }
+        @Override
+        public void release() {
+            draw().release();
+        }
 
-            @Override
-            public void hover(Optional<Spot> spot) {
-                draw().hover(spot);
-            }
+        @Override
+        public void pick(Spot spot) {
+            draw().pick(spot);
+        }
 
-            @Override
-            public void moveCursor(int rows, int positions) {
-                draw().moveCursor(rows, positions);
-            }
+        @Override
+        public void hover(Optional<Spot> spot) {
+            draw().hover(spot);
+        }
 
-            @Override
-            public void drawCursor(int rows, int positions) {
-                draw().drawCursor(rows, positions);
-            }
+        @Override
+        public void moveCursor(int rows, int positions) {
+            draw().moveCursor(rows, positions);
+        }
 
-            @Override
-            public void moveChosen(int rows, int positions) {
-                plates.choice().move(rows, positions);
-            }
+        @Override
+        public void drawCursor(int rows, int positions) {
+            draw().drawCursor(rows, positions);
+        }
 
-            @Override
-            public void useAtCursor() {
-                draw().useAtCursor();
-            }
+        @Override
+        public void moveChosen(int rows, int positions) {
+            plates.choice().move(rows, positions);
+        }
 
-            @Override
-            public void eraseAtCursor() {
-                draw().eraseAtCursor();
-            }
-        };
+        @Override
+        public void useAtCursor() {
+            draw().useAtCursor();
+        }
+
+        @Override
+        public void eraseAtCursor() {
+            draw().eraseAtCursor();
+        }
     }
 
     ColourPanel.Ears colours() {

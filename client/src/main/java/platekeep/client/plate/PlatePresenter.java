@@ -181,7 +181,7 @@ public final class PlatePresenter implements RoomListener {
         OpenPlate opened = current.get();
         Plate shown = shown(opened);
         if (drawing == null || drawing.plate() != shown) {
-            drawing = Drawing.of(shown);
+            drawing = drawing == null ? Drawing.of(shown) : drawing.changedTo(shown);
             check(shown);
         }
         view.show(state(opened));

@@ -91,6 +91,7 @@ class ChoicePresenterTest {
         draw.take(Tool.FIGURE);
         drag(Press.COPY, new Spot(0, 0), new Spot(0, 4));
         assertThat(cells()).startsWith("aab.aab...", "aab.aab...");
+        assertThat(view.state.undo()).contains("Copy 6 cables");
     }
 
     @Test

@@ -88,12 +88,16 @@ public final class PlateBenchmark {
             Rectangle clip = new Rectangle((int) scale.left(size / 4.0), top, WINDOW.width, (int) (4 * scale.row()));
             return paint(after, scale, PlatePainter.View.CHART, clip);
         });
+        Drawing drawn = Drawing.of(plate);
+        Plate recoloured = CableEdits.recolour(plate, stroke, 'c');
+        time(name + "make it ready where only colours changed", () -> drawn.changedTo(recoloured));
         time(name + "line from corner to corner", () -> CableEdits.line(new Spot(0, 0), new Spot(size - 1, size / 2)));
         time(name + "fill", () -> CableEdits.alike(plate, new Spot(0, 0)));
         Area area = Area.figure(plate, new Spot(0, 0)).orElseThrow();
-        time(
-                name + "move a figure",
-                () -> Putting.down(Piece.of(plate, area).orElseThrow(), Putting.lifted(plate, area), new Spot(0, 0)));
+        time(name + "lift a figure off", () -> Putting.lifted(plate, area));
+        Plate ground = Putting.lifted(plate, area);
+        Piece piece = Piece.of(plate, area).orElseThrow();
+        time(name + "put a figure down where it is dragged to", () -> Putting.down(piece, ground, new Spot(0, 1)));
     }
 
     private static void painting(String name, Plate plate, int pleat) {

@@ -63,11 +63,56 @@ public final class Drawing {
         return new Drawing(plate, Kinds.of(plate));
     }
 
-    private void fill(Kinds kinds) {
+    private Drawing(Plate plate, Drawing before) {
+        this.plate = plate;
+        this.rows = before.rows;
+        this.positions = before.positions;
+        this.rgb = before.rgb.clone();
+        this.up = before.up;
+        this.levels = before.levels;
+        this.strands = before.strands;
+        this.knots = before.knots;
+        this.top = before.top;
+        this.gathering = before.gathering;
+        int[] colours = colours(plate);
+        for (int row = 0; row < rows; row++) {
+            String cells = plate.rows().get(row).cells();
+            boolean isSame = plate.rows().get(row) == before.plate.rows().get(row);
+            for (int i = 0; i < positions && !isSame; i++) {
+                char cell = cells.charAt(i);
+                rgb[row * positions + i] = cell == Row.EMPTY ? NOTHING : colours[cell & 127];
+            }
+        }
+    }
+
+    /**
+     * The drawing of a plate that this one was changed to. Where only cables got other colours, as in most strokes, it
+     * costs a copy; else it is made anew.
+     */
+    public Drawing changedTo(Plate after) {
+        boolean isRecoloured = after.starts().equals(plate.starts())
+                && after.palette().equals(plate.palette())
+                && after.marks().equals(plate.marks())
+                && after.lines().equals(plate.lines())
+                && after.cloth().equals(plate.cloth())
+                && after.pleats().equals(plate.pleats())
+                && after.rows().size() == rows;
+        for (int row = 0; isRecoloured && row < rows; row++) {
+            isRecoloured = after.rows().get(row).liesLike(plate.rows().get(row));
+        }
+        return isRecoloured ? new Drawing(after, this) : of(after);
+    }
+
+    private static int[] colours(Plate plate) {
         int[] colours = new int[128];
         Arrays.fill(colours, UNKNOWN_COLOUR);
-        Checkerboard emptyIsUp = Checkerboard.of(plate);
         plate.palette().entries().forEach((key, colour) -> colours[key] = colour.rgb());
+        return colours;
+    }
+
+    private void fill(Kinds kinds) {
+        int[] colours = colours(plate);
+        Checkerboard emptyIsUp = Checkerboard.of(plate);
         for (int row = 0; row < rows; row++) {
             String cells = plate.rows().get(row).cells();
             for (int i = 0; i < positions; i++) {

@@ -40,6 +40,18 @@ public record Row(Optional<RowId> id, String cells) {
         return true;
     }
 
+    /** Whether another row has the same id and its cables at the same places, of whatever colour. */
+    public boolean liesLike(Row other) {
+        if (this == other) {
+            return true;
+        }
+        boolean isAlike = id.equals(other.id) && cells.length() == other.cells.length();
+        for (int i = 0; isAlike && i < cells.length(); i++) {
+            isAlike = (cells.charAt(i) == EMPTY) == (other.cells.charAt(i) == EMPTY);
+        }
+        return isAlike;
+    }
+
     /** The row as it stands in the text: id and a space where there is an id, then the cells. */
     public String text() {
         return id.map(i -> i.text() + " " + cells).orElse(cells);

@@ -175,7 +175,9 @@ public final class ColourPanel extends JPanel {
                 g.setColor(Look.accent());
                 g.draw(new RoundRectangle2D.Double(4, 2, getWidth() - 8, getHeight() - 4, 10, 10));
             }
-            PlatePainter.paintCable(g, new Color(entry.colour().rgb()), ChartScale.whole(20), 12, 12);
+            Color shade = new Color(entry.colour().rgb());
+            PlatePainter.paintCable(g, shade, ChartScale.whole(20), 12, 12);
+            paintKey(g, shade);
             g.setFont(getFont());
             int base = g.getFontMetrics().getAscent();
             g.setColor(Look.ink());
@@ -186,6 +188,15 @@ public final class ColourPanel extends JPanel {
             String key = entry.number() <= 9 ? Integer.toString(entry.number()) : "";
             g.drawString(key, getWidth() - 20, 6 + base);
             g.dispose();
+        }
+
+        /** The letter that the colour has on the chart. */
+        private void paintKey(Graphics2D g, Color shade) {
+            g.setFont(getFont().deriveFont(getFont().getSize2D() - 2f));
+            g.setColor(Widgets.readableOn(shade));
+            String key = String.valueOf(entry.key());
+            int x = 32 - g.getFontMetrics().stringWidth(key) / 2;
+            g.drawString(key, x, 12 + (19 + g.getFontMetrics().getAscent()) / 2 - 1);
         }
 
         private String second() {

@@ -11,7 +11,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.edit.ExtraEdits;
 import platekeep.client.plate.edit.MarkEdits;
@@ -50,7 +52,7 @@ public final class ExtrasPanel extends JPanel {
 
     public ExtrasPanel(Ears ears) {
         super(new MigLayout(
-                "insets 12 14 10 14, fill, wrap 1",
+                "insets 12 14 10 14, fill, wrap 1, hidemode 3",
                 "[grow, fill]",
                 "[][][]14[][grow 60, fill][]14[][grow 40, fill][]"));
         this.ears = ears;
@@ -73,24 +75,34 @@ public final class ExtrasPanel extends JPanel {
         JList<String> list = new JList<>(model);
         list.setName("extras-" + name);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(new WrappedCell());
         list.getAccessibleContext().setAccessibleName(heading);
         Widgets.onOwnKey(list, "ENTER", () -> chosen(list, at -> ears.change(part, at)));
         Widgets.onOwnKey(list, "DELETE", () -> chosen(list, at -> ears.remove(part, at)));
         JLabel word = Widgets.heading(heading);
         word.setLabelFor(list);
         add(word);
-        add(Widgets.scroll("extras-scroll-" + name, list), "wmin 0, hmin 50");
+        add(wrapping(name, list), "wmin 0, hmin 50");
         JPanel row = new JPanel(new MigLayout("insets 0, gap 3"));
         button(row, name + "-add", "Add…", () -> ears.add(part));
         button(row, name + "-change", "Change…", () -> chosen(list, at -> ears.change(part, at)));
         button(row, name + "-remove", "Take out", () -> chosen(list, at -> ears.remove(part, at)));
         if (part == Part.LINE) {
-            arrow(row, "←", "One pleat to the left", () -> chosen(list, at -> ears.moveLine(at, -1, 0)));
-            arrow(row, "→", "One pleat to the right", () -> chosen(list, at -> ears.moveLine(at, 1, 0)));
-            arrow(row, "↑", "Half a space up", () -> chosen(list, at -> ears.moveLine(at, 0, -1)));
-            arrow(row, "↓", "Half a space down", () -> chosen(list, at -> ears.moveLine(at, 0, 1)));
+            JPanel arrows = new JPanel(new MigLayout("insets 0, gap 3"));
+            arrows.add(Widgets.heading("Move it"));
+            arrow(arrows, "←", "One pleat to the left", () -> chosen(list, at -> ears.moveLine(at, -1, 0)));
+            arrow(arrows, "→", "One pleat to the right", () -> chosen(list, at -> ears.moveLine(at, 1, 0)));
+            arrow(arrows, "↑", "Half a space up", () -> chosen(list, at -> ears.moveLine(at, 0, -1)));
+            arrow(arrows, "↓", "Half a space down", () -> chosen(list, at -> ears.moveLine(at, 0, 1)));
+            row.add(arrows, "newline, span 3");
         }
         add(row);
+    }
+
+    private static JScrollPane wrapping(String name, JList<String> list) {
+        JScrollPane pane = Widgets.scroll("extras-scroll-" + name, list);
+        pane.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        return pane;
     }
 
     private void button(JPanel row, String name, String text, Runnable press) {
