@@ -179,8 +179,49 @@ class ChangeWordsTest {
         String[] mirrored = {"r3r3 .......bb.", "r2r2 ......ncb.", "r1r1 .....nnnnb"};
         assertThat(words(left, right)).containsExactly("picture moved 2 pleats right");
         assertThat(words(right, left)).containsExactly("picture moved 2 pleats left");
-        assertThat(words(left, mirrored)).first().asString().startsWith("picture mirrored left to right");
-        assertThat(words(left, mirrored)).hasSize(1);
+        assertThat(words(left, mirrored)).containsExactly("picture mirrored left to right and moved 5 pleats right");
+    }
+
+    @Test
+    void aPictureThatWasMirroredInItsPlaceIsNotMoved() {
+        String[] was = {"r3r3 .bb.......", "r2r2 .bcn......", "r1r1 bnnnn....."};
+        String[] is = {"r3r3 ..bb......", "r2r2 .ncb......", "r1r1 nnnnb....."};
+        Comparison comparison = Comparison.of(plate(1, was), plate(1, is));
+        assertThat(comparison.words()).containsExactly("picture mirrored left to right");
+        assertThat(comparison.differences().get(0).places())
+                .containsExactly(
+                        new Place(Side.AFTER, 0, 1, 10),
+                        new Place(Side.AFTER, 1, 1, 10),
+                        new Place(Side.AFTER, 2, 1, 10));
+    }
+
+    @Test
+    void rowsThatStoodApartAndWereMovedTogetherAreCounted() {
+        assertThat(words(HOUSE, order("r6r6", "r4r4", "r2r2", "r1r1", "r5r5", "r3r3")))
+                .containsExactly("2 rows moved to rows 1 to 2");
+    }
+
+    @Test
+    void wholeRowsLieInTheirOwnChartsPleats() {
+        Plate before = plate(1, "r3r3 bbbbbb", "r2r2 cccccc", "r1r1 nnnnnn");
+        Plate after = plate(-1, "x1x1 bcbcbcbc", "r3r3 ..bbbbbb", "r1r1 ..nnnnnn");
+        assertThat(Comparison.of(before, after).differences())
+                .containsExactly(
+                        new Difference("chart widened at the left by 2 pleats", About.WIDTH, List.of()),
+                        new Difference(
+                                "1 row added above row 2", About.ROWS_ADDED, List.of(new Place(Side.AFTER, 0, -1, 6))),
+                        new Difference("row 2 removed", About.ROWS_REMOVED, List.of(new Place(Side.BEFORE, 1, 1, 6))));
+    }
+
+    @Test
+    void aColourThatWentIsStillCalledByItsName() {
+        Plate before = plate(1, "r2r2 bbbbbb", "r1r1 bbnbbb");
+        Plate after = plate(1, "r2r2 bbbbbb", "r1r1 bb.bbb")
+                .edit()
+                .palette(PALETTE.without('n'))
+                .build();
+        assertThat(Comparison.of(before, after).words())
+                .containsExactly("row 1: pleats 3 to 4 navy taken out", "colour navy removed");
     }
 
     @Test
