@@ -319,6 +319,30 @@ class ChangeWordsTest {
                         RowPair.Kind.SAME);
     }
 
+    @Test
+    void aRowWithoutIdIsFoundAgainWhereItWasMoved() {
+        assertThat(Comparison.of(
+                                bare("....bb....", "...bccb...", "..bcncbb..", "nnnnnnnnnn", "cccccccccc"),
+                                bare("cccccccccc", "....bb....", "...bccb...", "..bcncbb..", "nnnnnnnnnn"))
+                        .words())
+                .containsExactly("row 1 moved to row 5");
+    }
+
+    @Test
+    void idsThatCameMeanwhileChangeNoRow() {
+        Plate before = bare("....bb....", "...bccb...", "nnnnnnnnnn");
+        Plate after = plate(1, "r3r3 ....bb....", "r2r2 ...bccb...", "x1x1 cccccccccc", "r1r1 nnnnnnnnnn");
+        assertThat(Comparison.of(before, after).words()).containsExactly("1 row added above row 1");
+    }
+
+    /** The text of a plate: "if an id stands twice, ... in a join the likest" keeps it; comparing pairs as joining does. */
+    @Test
+    void ofTwoRowsWithOneIdTheLikestKeepsIt() {
+        String[] before = {"r3r3 nnnnnnnnnn", "r2r2 bbbbbbbbbb", "r1r1 cccccccccc"};
+        assertThat(words(before, "r3r3 nnnnnnnnnn", "r2r2 bcbcbcbcbc", "r2r2 bbbbbbbbbb", "r1r1 cccccccccc"))
+                .containsExactly("1 row added above row 2");
+    }
+
     private static Plate bare(String... rows) {
         return plate(1, HOUSE)
                 .edit()

@@ -200,6 +200,16 @@ class FactWordsTest {
     }
 
     @Test
+    void startsAreToldApartByRowAndPleat() {
+        Start low = new Start(new RowId("r1r1"), 1, CableKind.DOWN);
+        Start high = new Start(new RowId("r3r3"), 3, CableKind.UP);
+        assertThat(words(d -> d.starts(List.of(low, high))))
+                .containsExactly(
+                        "start added: row 1, pleats 1 and 2, down cable",
+                        "start added: row 3, pleats 3 and 4, up cable");
+    }
+
+    @Test
     void aSingleStitchIsSaidByItsPlaceAndPointsToTheCablesBesideIt() {
         Mark on = new Mark("french knot", new RowId("r2r2"), "4", 'c', Unknown.NONE);
         Mark between = new Mark("bullion", new RowId("r3r3"), "3 1/2", 'b', Unknown.NONE);
