@@ -45,14 +45,11 @@ public record PlateEdit(
         Grid moved = followed.movedSideways(sideways);
         RowPairing pairing = RowPairing.of(before, after, moved, afterCells);
         boolean turned = pairing.isTurnedOver();
-        if (!turned && pairing.pairedEqual(moved, afterCells) * 2 < drawn(moved)) {
+        if (!turned && (pairing.pairedEqual(moved, afterCells) * 2 < drawn(moved) || pairing.movesRows())) {
             RowPairing other = RowPairing.of(turnedOver(before), after, moved.turnedOver(), afterCells)
                     .turnedOver();
-            if (other.isTurnedOver()
-                    && other.pairedEqual(moved, afterCells) > 2 * pairing.pairedEqual(moved, afterCells)) {
-                pairing = other;
-                turned = true;
-            }
+            turned = other.isTurnedOver() && explainsMore(other, pairing, moved, afterCells);
+            pairing = turned ? other : pairing;
         }
         Motions motions = Motions.of(
                 followed, afterCells, pairing, new Witnesses(before, after, pairing, beforeCells.frame()), sideways);
@@ -78,6 +75,15 @@ public record PlateEdit(
             }
         }
         return missed;
+    }
+
+    /** Whether far more rows stand as they were once the picture is taken for turned upside down. */
+    private static boolean explainsMore(RowPairing turned, RowPairing plain, Grid before, Grid after) {
+        int equal = turned.pairedEqual(before, after);
+        int plainly = plain.pairedEqual(before, after);
+        int drawn = drawn(before);
+        boolean mostly = equal > 1 && equal * 2 >= drawn && equal > 2 * plainly;
+        return mostly || equal > plainly && equal * 5 >= drawn * 4 && plain.movesRows();
     }
 
     private static Plate turnedOver(Plate plate) {

@@ -81,6 +81,18 @@ public final class RowPairing {
         return moved;
     }
 
+    /** Whether any row changed its place among the others. */
+    boolean movesRows() {
+        int last = -1;
+        for (int j : pairedAfterRows()) {
+            if (toBefore[j] < last) {
+                return true;
+            }
+            last = toBefore[j];
+        }
+        return false;
+    }
+
     /** Whether nearly all rows stand in the opposite order. */
     boolean isTurnedOver() {
         int pairs = 0;

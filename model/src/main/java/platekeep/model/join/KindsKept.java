@@ -1,15 +1,16 @@
 package platekeep.model.join;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import platekeep.model.plate.CableKind;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.RowId;
+import platekeep.model.plate.Row;
 import platekeep.model.plate.Start;
 import platekeep.model.stitch.Figures;
+import platekeep.model.stitch.KeptKinds;
 import platekeep.model.stitch.Kinds;
+import platekeep.model.stitch.OldKinds;
 
 /**
  * Up and down in the joined plate, kept where neither side alone turned them: a figure that only the two edits together
@@ -17,72 +18,74 @@ import platekeep.model.stitch.Kinds;
  */
 final class KindsKept {
     private final Plate joined;
-    private final Plate base;
+    private final Kinds before;
     private final Side[] sides;
-    private final Origin origin;
-    private final Kinds[] sideKinds = new Kinds[2];
+    private final Origins origins;
+    private final Optional<Unheld>[] unheld;
 
-    /** Where a cable of the joined plate lies in the earlier plate ({@code s} -1) or on a side, if it is there. */
-    @FunctionalInterface
-    interface Origin {
-        /** @param row top row 0 */
-        Optional<Cable> of(int s, int row, int position);
+    /** Follows cables between the joined plate, the sides and the earlier plate; rows top first, positions as in the text. */
+    interface Origins {
+        /** Where a cable of the joined plate lies on a side ({@code s} 0 or 1) or in the earlier plate (-1). */
+        Optional<Cable> ofJoined(int s, int row, int position);
+
+        /** Where a cable of a side lies in the earlier plate. */
+        Optional<Cable> ofSide(int s, int row, int position);
     }
 
-    /** A place of a cable: a row, top row 0, and a position. */
-    record Cable(int row, int position) {}
+    /**
+     * A place of a cable.
+     *
+     * @param row top row 0
+     * @param turned whether the picture stands upside down there as against the place it was asked for
+     */
+    record Cable(int row, int position, boolean turned) {
+        CableKind kind(CableKind there) {
+            return turned ? there.turned() : there;
+        }
+    }
 
-    KindsKept(Plate joined, Plate base, Side[] sides, Origin origin) {
+    /** The figures of a side that by that side's edit alone lost their kinds and were left so. */
+    private record Unheld(Figures figures, BitSet numbers) {}
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    KindsKept(Plate joined, Plate base, Side[] sides, Origins origins) {
         this.joined = joined;
-        this.base = base;
+        this.before = Kinds.of(base);
         this.sides = sides;
-        this.origin = origin;
+        this.origins = origins;
+        this.unheld = new Optional[] {Optional.empty(), Optional.empty()};
     }
 
-    /** The starts that have to be added so that no cable is turned that neither side alone turned. */
-    List<Start> missing() {
-        Kinds now = Kinds.of(joined);
-        Kinds before = Kinds.of(base);
-        Figures figures = now.figures();
-        BitSet seen = new BitSet();
-        List<Start> out = new ArrayList<>();
-        for (int f = 0; f < figures.count(); f++) {
-            seen.set(f, now.startOf(f).isPresent());
+    /** All starts of the joined plate, with those that it lacked; rows without ids can have none. */
+    List<Start> starts() {
+        if (joined.rows().stream().map(Row::id).anyMatch(Optional::isEmpty)) {
+            return joined.starts();
         }
-        for (int row = joined.rows().size() - 1; row >= 0 && seen.cardinality() < figures.count(); row--) {
-            for (int p = joined.from(); p < joined.from() + joined.positions(); p++) {
-                int figure = figures.at(row, p);
-                if (figure == Figures.NONE || seen.get(figure)) {
-                    continue;
-                }
-                Optional<CableKind> was = origin.of(-1, row, p).flatMap(c -> before.at(c.row(), c.position()));
-                if (was.isPresent()) {
-                    seen.set(figure);
-                    Optional<RowId> id = joined.rows().get(row).id();
-                    if (!now.at(row, p).equals(was) && !turnedAlone(row, p, was.get()) && id.isPresent()) {
-                        out.add(new Start(id.get(), p, was.get()));
-                    }
-                }
-            }
+        OldKinds old = (row, position) -> was(origins.ofJoined(-1, row, position));
+        if (KeptKinds.holding(joined, old) == joined) {
+            return joined.starts();
         }
-        return out;
+        OldKinds ours = (row, position) -> turnedAlone(0, row, position) || turnedAlone(1, row, position)
+                ? Optional.empty()
+                : old.at(row, position);
+        return KeptKinds.holding(joined, ours).starts();
     }
 
-    /** Whether a side by itself left the cable turned, in a figure without a start of its own: that is not for a join to mend. */
-    private boolean turnedAlone(int row, int position, CableKind kind) {
-        return turnedBy(0, row, position, kind) || turnedBy(1, row, position, kind);
+    private Optional<CableKind> was(Optional<Cable> origin) {
+        return origin.flatMap(c -> before.at(c.row(), c.position()).map(c::kind));
     }
 
-    private boolean turnedBy(int s, int row, int position, CableKind kind) {
-        Optional<Cable> there = origin.of(s, row, position);
+    private boolean turnedAlone(int s, int row, int position) {
+        Optional<Cable> there = origins.ofJoined(s, row, position);
         if (there.isEmpty()) {
             return false;
         }
-        sideKinds[s] = sideKinds[s] == null ? Kinds.of(sides[s].plate()) : sideKinds[s];
-        Kinds kinds = sideKinds[s];
-        int figure = kinds.figures().at(there.get().row(), there.get().position());
-        return figure != Figures.NONE
-                && kinds.startOf(figure).isEmpty()
-                && !kinds.at(there.get().row(), there.get().position()).equals(Optional.of(kind));
+        if (unheld[s].isEmpty()) {
+            Plate plate = sides[s].plate();
+            unheld[s] = Optional.of(new Unheld(
+                    Figures.of(plate), KeptKinds.unheld(plate, (r, p) -> was(origins.ofSide(s, r, p)))));
+        }
+        int figure = unheld[s].get().figures().at(there.get().row(), there.get().position());
+        return figure != Figures.NONE && unheld[s].get().numbers().get(figure);
     }
 }

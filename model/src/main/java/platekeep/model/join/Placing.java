@@ -102,9 +102,21 @@ final class Placing {
 
     private int layerAt(int s, int row, int k) {
         if (s >= 0) {
-            return sides[s].layerAt(row, k);
+            int layer = sides[s].layerAt(row, k);
+            return layer == 0 && isErased(s, row, k) ? erasedFrom(s, row, k) : layer;
         }
         return layers.isEmpty() || grid.at(row, k) == '.' ? 0 : layers.of(labels.at(row, k));
+    }
+
+    private boolean isErased(int s, int row, int k) {
+        return !layers.isEmpty() && sides[s].grid().at(row, k) == '.' && rows.handle(s, row) < grid.height();
+    }
+
+    /** What lay on a cable that a side erased goes with that cable's figure still, unless this side itself moved that. */
+    private int erasedFrom(int s, int row, int k) {
+        int figure = labels.at(rows.handle(s, row), k);
+        int layer = figure < 0 ? 0 : layers.of(figure);
+        return sides[s].motion(layer).isNone() ? layer : 0;
     }
 
     private double moved(Motion motion, double place, boolean pleat) {

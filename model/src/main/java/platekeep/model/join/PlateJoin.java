@@ -100,8 +100,11 @@ final class PlateJoin {
     }
 
     private void sortLayers() {
-        sides[0].followWhereItExplainsMore(sides[1], grid, labels);
-        sides[1].followWhereItExplainsMore(sides[0], grid, labels);
+        boolean mineFollows = sides[0].isBetterReadAsMovedBy(sides[1], grid, labels);
+        boolean theirsFollows = sides[1].isBetterReadAsMovedBy(sides[0], grid, labels);
+        if (mineFollows != theirsFollows) {
+            sides[mineFollows ? 0 : 1].follow(sides[mineFollows ? 1 : 0]);
+        }
         layers = Layers.of(sides);
         if (layers.count() > Layers.MOST) {
             forgetMotions();
@@ -424,39 +427,65 @@ final class PlateJoin {
     }
 
     private List<Start> withMissing(Plate unkept, Optional<Pleats> pleats) {
-        boolean oneDrew = sides[0].plate().rows().equals(base.rows())
-                || sides[1].plate().rows().equals(base.rows());
-        if (pleats.isEmpty() || rows.order().isEmpty() || oneDrew) {
-            return unkept.starts();
-        }
-        List<Start> all = new ArrayList<>(unkept.starts());
-        all.addAll(new KindsKept(unkept, base, sides, this::origin).missing());
-        return all;
+        boolean oneDrew = leftAlone(sides[0].plate()) || leftAlone(sides[1].plate());
+        return pleats.isEmpty() || rows.order().isEmpty() || oneDrew
+                ? unkept.starts()
+                : new KindsKept(unkept, base, sides, new Origins()).starts();
     }
 
-    /** Where a cable of the joined plate came from; layers are told by trying each. */
-    private Optional<KindsKept.Cable> origin(int s, int row, int position) {
-        int k = frame.index(position);
-        for (int layer = layers.count() - 1; layer >= 0; layer--) {
-            Motion back = motions[layer].inverse();
+    private boolean leftAlone(Plate side) {
+        return side.rows().equals(base.rows()) && side.starts().equals(base.starts());
+    }
+
+    private final class Origins implements KindsKept.Origins {
+        /** Layers are told by trying each. */
+        @Override
+        public Optional<KindsKept.Cable> ofJoined(int s, int row, int position) {
+            int k = frame.index(position);
+            for (int layer = layers.count() - 1; layer >= 0; layer--) {
+                Motion back = motions[layer].inverse();
+                int r = back.row(row);
+                int c = back.position(k);
+                if (r < 0 || r >= rows.order().size() || c < 0 || c >= frame.width()) {
+                    continue;
+                }
+                int handle = rows.order().get(r);
+                if (s < 0) {
+                    if (isOf(layer, handle, c)) {
+                        return Optional.of(
+                                new KindsKept.Cable(handle, frame.position(c), motions[layer].rowSign() < 0));
+                    }
+                    continue;
+                }
+                int own = rows.row(s, handle);
+                Motion there = sides[s].motion(layer);
+                if (own >= 0 && sides[s].layerAt(there.row(own), there.position(c)) == layer) {
+                    boolean turned = motions[layer].rowSign() != there.rowSign();
+                    return Optional.of(new KindsKept.Cable(there.row(own), frame.position(there.position(c)), turned));
+                }
+            }
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<KindsKept.Cable> ofSide(int s, int row, int position) {
+            int k = frame.index(position);
+            int layer = sides[s].layerAt(row, k);
+            Motion back = sides[s].motion(layer).inverse();
             int r = back.row(row);
             int c = back.position(k);
-            if (r < 0 || r >= rows.order().size() || c < 0 || c >= frame.width()) {
-                continue;
+            if (r < 0 || r >= sides[s].plate().rows().size() || c < 0 || c >= frame.width()) {
+                return Optional.empty();
             }
-            int handle = rows.order().get(r);
-            if (s < 0) {
-                if (handle < grid.height() && labels.at(handle, c) >= 0 && layers.of(labels.at(handle, c)) == layer) {
-                    return Optional.of(new KindsKept.Cable(handle, frame.position(c)));
-                }
-                continue;
-            }
-            int own = rows.row(s, handle);
-            Motion there = sides[s].motion(layer);
-            if (own >= 0 && sides[s].layerAt(there.row(own), there.position(c)) == layer) {
-                return Optional.of(new KindsKept.Cable(there.row(own), frame.position(there.position(c))));
-            }
+            int handle = rows.handle(s, r);
+            return isOf(layer, handle, c)
+                    ? Optional.of(new KindsKept.Cable(handle, frame.position(c), back.rowSign() < 0))
+                    : Optional.empty();
         }
-        return Optional.empty();
+
+        /** Whether a cable of the earlier plate lies here and belongs to the layer. */
+        private boolean isOf(int layer, int handle, int c) {
+            return handle < grid.height() && labels.at(handle, c) >= 0 && layers.of(labels.at(handle, c)) == layer;
+        }
     }
 }

@@ -115,24 +115,24 @@ final class Side {
     }
 
     /**
-     * Reads this side as having moved what the other one moved, where that leaves less to be explained by painting and
-     * erasing: of a move that both made, one side's may be hidden by what else it drew.
+     * Whether less is left to be explained by painting and erasing when this side is read as having moved what the other
+     * one moved: of a move that both made, one side's may be hidden by what else it drew.
      */
-    void followWhereItExplainsMore(Side other, Grid base, Labels labels) {
-        if (moves() || !other.moves()) {
-            return;
+    boolean isBetterReadAsMovedBy(Side other, Grid base, Labels labels) {
+        if (!other.moves() || picture.equals(other.picture) && figures.equals(other.figures)) {
+            return false;
         }
-        int plain = unexplained(base, labels);
+        return unexplained(other.picture, other.figures, base, labels) < unexplained(picture, figures, base, labels);
+    }
+
+    /** Takes the other side's moves for its own. */
+    void follow(Side other) {
         picture = other.picture;
         figures = new HashMap<>(other.figures);
-        if (unexplained(base, labels) >= plain) {
-            picture = Motion.NONE;
-            figures = new HashMap<>();
-        }
     }
 
     /** How many cables of this side, and empty places, are not where the earlier ones would be by these motions. */
-    private int unexplained(Grid base, Labels labels) {
+    private int unexplained(Motion whole, Map<Integer, Motion> single, Grid base, Labels labels) {
         int width = base.frame().width();
         char[][] expected = new char[grid.height()][width];
         for (char[] row : expected) {
@@ -142,7 +142,7 @@ final class Side {
             int row = edit.pairing().after(i);
             for (int k = 0; row >= 0 && k < width; k++) {
                 if (base.at(i, k) != Row.EMPTY) {
-                    Motion motion = motionOf(labels.at(i, k));
+                    Motion motion = single.getOrDefault(labels.at(i, k), whole);
                     int r = motion.row(row);
                     int c = motion.position(k);
                     if (r >= 0 && r < expected.length && c >= 0 && c < width) {

@@ -57,22 +57,13 @@ public final class KeptKinds {
     }
 
     /**
-     * A joined plate with its starts mended against the base, but only where neither side alone needed it: what one side
-     * turned and left so stays so. Gives the same whichever side is called mine.
+     * The figures, by their numbers, that have no start on them and whose leftmost old cable of the lowest row is not what
+     * it was.
+     *
+     * @param old the kinds to keep
      */
-    public static Plate joined(Plate base, Plate mine, Plate theirs, Plate joined) {
-        Kinds was = Kinds.of(base);
-        Set<Start> left = new HashSet<>(new LostStarts(base, was, mine).lost());
-        left.addAll(new LostStarts(base, was, theirs).lost());
-        Plate moved = withStarts(joined, new LostStarts(base, was, joined).moved(left));
-        OldKinds old = MovedAlong.of(base, was, joined);
-        Turned byMine = new Turned(base, was, mine, joined);
-        Turned byTheirs = new Turned(base, was, theirs, joined);
-        return holding(
-                moved,
-                (row, position) -> byMine.at(row, position) || byTheirs.at(row, position)
-                        ? Optional.empty()
-                        : old.at(row, position));
+    public static BitSet unheld(Plate plate, OldKinds old) {
+        return new NeededStarts(plate, old).unheld();
     }
 
     /**
@@ -93,25 +84,6 @@ public final class KeptKinds {
                 figure.get().first(),
                 kind);
         return holding(withStarts(plate, concat(plate.starts(), start)), OldKinds.of(kinds, plate, plate));
-    }
-
-    /** The cables of a joined plate that lie in a figure which one side turned by itself and left so. */
-    private static final class Turned {
-        private final Kinds side;
-        private final BitSet unheld;
-        private final int[] sideRow;
-
-        Turned(Plate base, Kinds was, Plate sidePlate, Plate joined) {
-            NeededStarts needed = new NeededStarts(sidePlate, OldKinds.of(was, base, sidePlate));
-            this.side = needed.kinds();
-            this.unheld = needed.unheld();
-            this.sideRow = OldKinds.rows(sidePlate, joined);
-        }
-
-        boolean at(int row, int position) {
-            int figure = sideRow[row] < 0 ? Figures.NONE : side.figures().at(sideRow[row], position);
-            return figure != Figures.NONE && unheld.get(figure);
-        }
     }
 
     /** Starts that the edit put in, moved or turned, and those that said before what their cable was. */

@@ -17,16 +17,16 @@ import platekeep.model.plate.RowId;
 import platekeep.model.plate.Start;
 
 /** Plates drawn in the tests as small grids, top row first: {@code "id cells"} or {@code "cells"}. */
-final class Drawn {
+public final class Drawn {
 
     private Drawn() {}
 
     /** A plate whose first pleat is 1 and which has no starts. */
-    static Plate plate(String... rows) {
+    public static Plate plate(String... rows) {
         return plateFrom(1, rows);
     }
 
-    static Plate plateFrom(int pleat, String... rows) {
+    public static Plate plateFrom(int pleat, String... rows) {
         List<Row> chart = Arrays.stream(rows).map(Drawn::row).toList();
         Optional<Pleats> pleats = chart.isEmpty()
                 ? Optional.empty()
@@ -38,26 +38,26 @@ final class Drawn {
                 .build();
     }
 
-    static Row row(String text) {
+    public static Row row(String text) {
         int gap = text.indexOf(' ');
         return gap < 0 ? Row.bare(text) : Row.of(text.substring(0, gap), text.substring(gap + 1));
     }
 
     /** The plate with other rows, the same pleats and starts. */
-    static Plate redrawn(Plate plate, String... rows) {
+    public static Plate redrawn(Plate plate, String... rows) {
         return plate.edit().rows(Arrays.stream(rows).map(Drawn::row).toList()).build();
     }
 
-    static Plate started(Plate plate, Start... starts) {
+    public static Plate started(Plate plate, Start... starts) {
         return plate.edit().starts(List.of(starts)).build();
     }
 
-    static Start start(String row, int pleat, CableKind kind) {
+    public static Start start(String row, int pleat, CableKind kind) {
         return new Start(new RowId(row), pleat, kind);
     }
 
     /** The kinds as a picture, top row first: {@code d}, {@code u}, {@code .}. */
-    static List<String> kinds(Plate plate) {
+    public static List<String> kinds(Plate plate) {
         Kinds kinds = Kinds.of(plate);
         List<String> out = new ArrayList<>();
         for (int r = 0; r < plate.rows().size(); r++) {

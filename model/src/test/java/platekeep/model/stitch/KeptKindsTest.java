@@ -247,29 +247,6 @@ class KeptKindsTest {
         assertThat(KeptKinds.withOwnStart(own, 0, 3)).isSameAs(own);
     }
 
-    @Test
-    void aJoinMendsWhatNeitherSideAloneNeeded() {
-        Plate base = started(plate("aaaa aaa", "bbbb a.a", "cccc aaa"), start("cccc", 1, DOWN));
-        Plate mine = redrawn(base, "aaaa aa.", "bbbb a.a", "cccc aaa");
-        Plate theirs = redrawn(base, "aaaa aaa", "bbbb a.a", "nnnn a..", "cccc aaa");
-        Plate joined = redrawn(base, "aaaa aa.", "bbbb a.a", "nnnn a..", "cccc aaa");
-
-        Plate held = KeptKinds.joined(base, mine, theirs, joined);
-
-        assertThat(held.starts()).containsExactly(start("cccc", 1, DOWN), start("bbbb", 3, UP));
-        assertThat(KeptKinds.joined(base, theirs, mine, joined)).isEqualTo(held);
-    }
-
-    @Test
-    void aJoinLeavesWhatOneSideTurnedAndLeftSo() {
-        Plate base = started(plate("aaaa aa.aa", "bbbb aa..."), start("bbbb", 1, DOWN));
-        Plate mine = redrawn(base, "aaaa aa.aa", "nnnn aa...", "bbbb aa...");
-        Plate theirs = redrawn(base, "aaaa bb.aa", "bbbb aa...");
-        Plate joined = redrawn(base, "aaaa bb.aa", "nnnn aa...", "bbbb aa...");
-
-        assertThat(KeptKinds.joined(base, mine, theirs, joined)).isSameAs(joined);
-    }
-
     private static List<Start> starts(Plate before, String... rows) {
         return KeptKinds.after(before, redrawn(before, rows)).starts();
     }

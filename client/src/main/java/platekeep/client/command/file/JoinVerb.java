@@ -15,7 +15,6 @@ import platekeep.model.join.ClashWords;
 import platekeep.model.join.Hands;
 import platekeep.model.join.Join;
 import platekeep.model.join.JoinTrouble;
-import platekeep.model.join.Joined;
 import platekeep.model.plate.Plate;
 import platekeep.model.text.PlateText;
 
@@ -65,7 +64,7 @@ public final class JoinVerb extends Verb {
         if (json.given() && output.value().isEmpty()) {
             throw new Trouble("With --json, say with -o where the joined plate shall go.");
         }
-        Joined joined = join(named(0, ""), named(1, ""), named(2, ""));
+        JoinedFiles joined = join(named(0, ""), named(1, ""), named(2, ""));
         if (output.value().isPresent()) {
             new PlateFile(output.value().get(), desk.at(output.value().get())).write(PlateText.bytes(joined.plate()));
             tell(joined, output.value().get());
@@ -83,16 +82,26 @@ public final class JoinVerb extends Verb {
         return new PlateFile(name, desk.at(file));
     }
 
-    private Joined join(PlateFile base, PlateFile mine, PlateFile theirs) throws Trouble {
+    private JoinedFiles join(PlateFile base, PlateFile mine, PlateFile theirs) throws Trouble {
         Optional<Plate> before = base.readOrNothing();
         try {
-            return Join.of(before, mine.read(), theirs.read(), new Hands(mineBy.value(), theirsBy.value()));
+            return JoinedFiles.of(before, mine.read(), theirs.read(), new Hands(mineBy.value(), theirsBy.value()));
         } catch (JoinTrouble e) {
             throw new Trouble(e.getMessage());
         }
     }
 
-    private void tell(Joined joined, String result) {
+    /** The joined plate alone, for whoever asks for no words. */
+    private Plate plate(PlateFile base, PlateFile mine, PlateFile theirs) throws Trouble {
+        Optional<Plate> before = base.readOrNothing();
+        try {
+            return Join.plate(before, mine.read(), theirs.read(), new Hands(mineBy.value(), theirsBy.value()));
+        } catch (JoinTrouble e) {
+            throw new Trouble(e.getMessage());
+        }
+    }
+
+    private void tell(JoinedFiles joined, String result) {
         if (json.given()) {
             sayJson(JoinedJson.of(joined, result));
             return;
@@ -100,6 +109,7 @@ public final class JoinVerb extends Verb {
         joined.settled().forEach(settled -> say("Settled: " + settled.words()));
         List<String> open = ClashWords.of(joined.plate());
         open.forEach(clash -> say("Open: " + clash));
+        joined.faultWords().forEach(fault -> say("Check: " + fault));
         say(open.isEmpty() ? "Joined into " + result + "." : "Joined into " + result + ", " + count(open.size()) + ".");
     }
 
@@ -114,10 +124,10 @@ public final class JoinVerb extends Verb {
     private int answerGit() throws Trouble {
         PlateFile result = named(1, "yours");
         try {
-            Joined joined = join(named(0, "before"), result, named(2, "the partner's"));
-            result.write(PlateText.bytes(joined.plate()));
-            ClashWords.of(joined.plate()).forEach(clash -> desk.warn(title() + ": open: " + clash));
-            return joined.plate().hasClashes() ? Exit.FOUND : Exit.FINE;
+            Plate joined = plate(named(0, "before"), result, named(2, "the partner's"));
+            result.write(PlateText.bytes(joined));
+            ClashWords.of(joined).forEach(clash -> desk.warn(title() + ": open: " + clash));
+            return joined.hasClashes() ? Exit.FOUND : Exit.FINE;
         } catch (Trouble trouble) {
             List<String> lines = new ArrayList<>();
             lines.add("This is no plate: the two edits of " + title() + " could not be joined.");

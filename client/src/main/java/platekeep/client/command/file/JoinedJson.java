@@ -3,7 +3,8 @@ package platekeep.client.command.file;
 import java.util.List;
 import java.util.Locale;
 import platekeep.model.join.ClashWords;
-import platekeep.model.join.Joined;
+import platekeep.model.join.NewFault;
+import platekeep.model.join.Settled;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Value;
@@ -13,7 +14,7 @@ final class JoinedJson {
 
     private JoinedJson() {}
 
-    static Value.Entries of(Joined joined, String result) {
+    static Value.Entries of(JoinedFiles joined, String result) {
         Plate plate = joined.plate();
         return new Value.Builder()
                 .put("result", result)
@@ -24,11 +25,28 @@ final class JoinedJson {
                                 .map(v -> (Value) v)
                                 .toList()))
                 .put("settled", settled(joined))
+                .put("faults", faults(joined))
                 .put("words", Value.ofTexts(ClashWords.of(plate)))
                 .build();
     }
 
-    private static Value settled(Joined joined) {
+    private static Value faults(JoinedFiles joined) {
+        return new Value.Items(joined.faults().stream().map(JoinedJson::fault).toList());
+    }
+
+    private static Value fault(NewFault fault) {
+        return new Value.Builder()
+                .put("severity", fault.finding().severity().name().toLowerCase(Locale.ROOT))
+                .put("rule", fault.finding().rule())
+                .put("row", fault.finding().row().map(Value::of).orElse(Value.NOTHING))
+                .put("pleat", fault.finding().pleat().map(Value::of).orElse(Value.NOTHING))
+                .put("text", fault.finding().text())
+                .put("mine", fault.mine().map(Settled::words).map(Value::of).orElse(Value.NOTHING))
+                .put("theirs", fault.theirs().map(Settled::words).map(Value::of).orElse(Value.NOTHING))
+                .build();
+    }
+
+    private static Value settled(JoinedFiles joined) {
         List<Value> items = joined.settled().stream()
                 .map(settled -> (Value) new Value.Builder()
                         .put("words", settled.words())

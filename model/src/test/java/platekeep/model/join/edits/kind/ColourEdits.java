@@ -81,6 +81,9 @@ final class ColourEdits {
         if (a == b) {
             throw new Undetermined("one colour only");
         }
+        if (s.base.clashes().stream().anyMatch(c -> c.value().text().indexOf(a) >= 0)) {
+            throw new Undetermined("what an open clash says of a colour that goes");
+        }
         replace(s, a, i -> b);
         s.base.marks().stream()
                 .filter(m -> m.colour() == a)
