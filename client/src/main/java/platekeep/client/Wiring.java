@@ -70,10 +70,8 @@ final class Wiring {
             closed.run();
         });
         room.frontIs(window);
-        Thread.setDefaultUncaughtExceptionHandler((thread, e) -> {
-            LOG.log(Level.SEVERE, "unexpected", e);
-            tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG));
-        });
+        Thread.setDefaultUncaughtExceptionHandler(
+                new Mishaps(() -> tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG)), System::nanoTime));
         window.open();
         Set<Path> wanted = new LinkedHashSet<>(folders);
         wanted.addAll(settings.libraries());

@@ -13,4 +13,10 @@ import platekeep.model.plate.Plate;
  * @param seen the version of the library that it was drawn from; empty for a plate that is in no version yet
  * @param on when it was last kept
  */
-public record KeptDraft(Path library, Plate plate, Optional<String> seen, Instant on) {}
+public record KeptDraft(Path library, Plate plate, Optional<String> seen, Instant on) {
+
+    /** The same draft drawn otherwise. */
+    public KeptDraft with(Plate drawn) {
+        return new KeptDraft(library, drawn, seen, on);
+    }
+}

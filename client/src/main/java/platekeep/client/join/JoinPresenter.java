@@ -41,6 +41,7 @@ final class JoinPresenter implements RoomListener {
     private Optional<Board> board = Optional.empty();
     private Optional<Boards.Known> known = Optional.empty();
     private int chosen = -1;
+    private boolean wasEntered;
     private boolean isRead;
     private boolean isToReveal;
 
@@ -71,6 +72,7 @@ final class JoinPresenter implements RoomListener {
 
     /** Comes to the front from the rail. */
     void entered() {
+        wasEntered = true;
         if (library.isEmpty() || !room.open().contains(library.get())) {
             library = room.open().stream().findFirst();
             isRead = false;
@@ -94,6 +96,9 @@ final class JoinPresenter implements RoomListener {
             sittings.clear();
             chosen = -1;
             isRead = false;
+        }
+        if (library.isEmpty() && wasEntered) {
+            entered();
         }
         refresh();
     }

@@ -22,6 +22,8 @@ import platekeep.client.ui.Dates;
 import platekeep.model.compare.Comparison;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.Spot;
+import platekeep.model.join.Hands;
+import platekeep.model.join.Join;
 import platekeep.model.plate.Plate;
 import platekeep.model.stitch.Check;
 import platekeep.model.stitch.CheckSettings;
@@ -144,8 +146,26 @@ public final class PlatePresenter implements RoomListener {
         }
         OpenPlate opened = OpenPlate.of(library, saved.get(), library.newest().map(Version::id));
         opened.history(library.history(plateId));
-        opened.offer(draft.filter(kept -> !kept.plate().equals(opened.now())));
+        Optional<KeptDraft> caughtUp =
+                draft.isEmpty() ? draft : Optional.of(caughtUp(library, draft.get(), saved.get()));
+        opened.offer(caughtUp.filter(kept -> !kept.plate().equals(opened.now())));
         return opened;
+    }
+
+    /** The draft with what the library got since it was drawn, so that going on with it takes nothing back. */
+    private static KeptDraft caughtUp(Library library, KeptDraft kept, Plate saved) {
+        Optional<Plate> before = kept.seen().flatMap(version -> plateAt(library, saved.id(), version));
+        return before.isEmpty() || before.get().equals(saved)
+                ? kept
+                : kept.with(Join.plate(before, kept.plate(), saved, Hands.UNKNOWN));
+    }
+
+    private static Optional<Plate> plateAt(Library library, String plateId, String version) {
+        try {
+            return library.plateAt(plateId, version).flatMap(Entry::plate);
+        } catch (LibraryException e) {
+            return Optional.empty(); // another library stands in this folder now, which never had that version
+        }
     }
 
     private void present(OpenPlate opened) {

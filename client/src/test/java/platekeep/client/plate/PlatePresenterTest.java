@@ -246,6 +246,17 @@ class PlatePresenterTest {
     }
 
     @Test
+    void aDraftOfferedAtTheNextStartHasWhatTheLibraryGotSince() throws LibraryException {
+        draw.choose('c');
+        draw.press(new Spot(0, 2), Press.PLAIN);
+        test.library.save(saving(TestPlates.block(ID, "Block, wider"), "Title"));
+        begin(test.drafts);
+        plates.takeOffer();
+        assertThat(view.state.plate().map(Plate::title)).contains("Block, wider");
+        assertThat(cells()).startsWith("..cbbb..");
+    }
+
+    @Test
     void aColourIsAddedRenamedAndTakenOut() {
         view.colour = Optional.of(new Colour("leaf", "#4F7A3A", 4));
         plates.palette().add();

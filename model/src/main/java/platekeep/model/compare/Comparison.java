@@ -30,7 +30,8 @@ public final class Comparison {
         edit = PlateEdit.of(before, after, beforeCells, afterCells);
         rows = lineUp();
         List<Difference> all = new ArrayList<>(new ChartWords(this).differences());
-        all.addAll(new FactWords(before, after, edit.renaming()).differences());
+        all.addAll(new FactWords(before, after, edit.renaming(), new CarriedThings(before, after, edit, beforeCells))
+                .differences());
         differences = List.copyOf(all);
     }
 

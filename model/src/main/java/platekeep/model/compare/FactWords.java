@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import platekeep.model.compare.Difference.About;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Clash;
@@ -25,10 +26,12 @@ final class FactWords {
     private final Plate before;
     private final Plate after;
     private final Renaming renaming;
+    private final CarriedThings carried;
     private final ThingPlaces places;
     private final List<Difference> out = new ArrayList<>();
 
-    FactWords(Plate before, Plate after, Renaming renaming) {
+    FactWords(Plate before, Plate after, Renaming renaming, CarriedThings carried) {
+        this.carried = carried;
         this.before = before;
         this.after = after;
         this.renaming = renaming;
@@ -54,13 +57,19 @@ final class FactWords {
         cloth();
         field("repeat", p -> p.repeat().map(r -> "every " + r.every() + " pleats, " + r.times() + " times"));
         field("plate it was started from", p -> p.fromPlate().map(f -> f.id()));
-        things(About.STARTS, "start", Plate::starts, this::startKey, this::startWords);
+        things(About.STARTS, "start", Plate::starts, carried::start, this::startKey, this::startWords);
         things(About.LINES, "geometric line", Plate::lines, FactWords::lineKey, this::lineWords);
         order(
                 About.LINES,
                 "geometric lines",
                 p -> p.lines().stream().map(FactWords::lineKey).toList());
-        things(About.MARKS, "mark", Plate::marks, m -> m.stitch() + m.row() + m.pleat(), this::markWords);
+        things(
+                About.MARKS,
+                "mark",
+                Plate::marks,
+                carried::mark,
+                m -> m.stitch() + m.row() + m.pleat(),
+                this::markWords);
         things(About.NOTIONS, "notion", Plate::notions, n -> n.kind() + n.size(), FactWords::notionWords);
         order(
                 About.NOTIONS,
@@ -196,13 +205,24 @@ final class FactWords {
             Function<Plate, List<T>> get,
             Function<T, String> key,
             Function<T, String> words) {
-        Map<String, T> was = byKey(get.apply(before), key);
+        things(about, name, get, thing -> thing, key, words);
+    }
+
+    /** @param brought a thing of the earlier plate as it would stand had nobody changed it itself */
+    private <T> void things(
+            About about,
+            String name,
+            Function<Plate, List<T>> get,
+            UnaryOperator<T> brought,
+            Function<T, String> key,
+            Function<T, String> words) {
+        Map<String, T> was = byKey(get.apply(before), brought.andThen(key));
         Map<String, T> is = byKey(get.apply(after), key);
         is.forEach((k, thing) -> {
             T old = was.get(k);
             if (old == null) {
                 tell(about, name + " added: " + words.apply(thing), places.of(Side.AFTER, thing));
-            } else if (!old.equals(thing)) {
+            } else if (!brought.apply(old).equals(thing)) {
                 List<Place> where = new ArrayList<>(places.of(Side.BEFORE, old));
                 where.addAll(places.of(Side.AFTER, thing));
                 tell(about, name + " changed: " + words.apply(thing) + " instead of " + words.apply(old), where);
