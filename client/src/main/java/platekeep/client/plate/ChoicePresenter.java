@@ -191,7 +191,7 @@ public final class ChoicePresenter {
                         },
                         () -> room.front()
                                 .trouble("The palette has no room for its colours: it holds 62. Take some out that are"
-                                        + " not used, or merge two; nothing was put in."));
+                                        + " not used, or turn one into another; nothing was put in."));
     }
 
     /** Copies what is chosen, to be put in elsewhere, in another plate too. */

@@ -74,14 +74,14 @@ public final class PalettePresenter {
             Plate plate = opened.now();
             String name = DrawPresenter.name(plate, key);
             if (plate.palette().entries().size() < 2) {
-                room.front().say("There is no other colour to merge \"" + name + "\" into.");
+                room.front().say("There is no other colour to turn \"" + name + "\" into.");
             } else if (ColourEdits.isInClash(plate, key)) {
                 room.front().trouble("An open clash is about \"" + name + "\". Settle it first; nothing was changed.");
             } else {
                 view.askMerge(plate.palette(), key)
                         .ifPresent(into -> plates.draw()
                                 .step(
-                                        "Merge " + name + " into " + DrawPresenter.name(plate, into),
+                                        "Turn " + name + " into " + DrawPresenter.name(plate, into),
                                         p -> ColourEdits.merge(p, key, into)));
             }
         });
@@ -94,7 +94,7 @@ public final class PalettePresenter {
             String name = DrawPresenter.name(plate, key);
             if (ColourEdits.isUsed(plate, key)) {
                 room.front()
-                        .trouble("\"" + name + "\" is still used. Merge it into another colour, or paint its cables in"
+                        .trouble("\"" + name + "\" is still used. Turn it into another colour, or paint its cables in"
                                 + " another one first.");
             } else {
                 plates.draw().step("Take " + name + " out", p -> ColourEdits.remove(p, key));

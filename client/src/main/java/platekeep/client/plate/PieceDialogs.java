@@ -59,8 +59,8 @@ final class PieceDialogs {
                         "Whatever is worked in " + name + " is worked in the other colour then, and " + name
                                 + " leaves the palette."),
                 "span 2, growx, wmin 380, wrap, gapbottom 8");
-        Forms.row(form, "Merge " + name + " into", box);
-        return Ask.ask(over, "Merge colours", form, "Merge", Optional::empty) == Ask.Answer.GIVEN_UP
+        Forms.row(form, "Turn " + name + " into", box);
+        return Ask.ask(over, "Turn one colour into another", form, "Turn", Optional::empty) == Ask.Answer.GIVEN_UP
                 ? Optional.empty()
                 : Optional.of(into.get(box.getSelectedIndex()));
     }

@@ -284,6 +284,6 @@ class ChoicePresenterTest {
         plates.palette().merge('a');
         assertThat(cells()).startsWith("ccb.......");
         assertThat(view.state.plate().orElseThrow().palette().has('a')).isFalse();
-        assertThat(view.state.undo()).contains("Merge apple into chalk");
+        assertThat(view.state.undo()).contains("Turn apple into chalk");
     }
 }

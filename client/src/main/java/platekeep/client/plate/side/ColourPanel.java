@@ -84,7 +84,7 @@ public final class ColourPanel extends JPanel {
         Widgets.onOwnKey(list, "DELETE", () -> chosen(ears::remove));
         buttons.add(Widgets.button("colour-add", "Add…", ears::add));
         buttons.add(Widgets.button("colour-change", "Change…", () -> chosen(ears::change)));
-        buttons.add(Widgets.button("colour-merge", "Merge…", () -> chosen(ears::merge)));
+        buttons.add(Widgets.button("colour-merge", "Turn into…", () -> chosen(ears::merge)));
         buttons.add(Widgets.button("colour-remove", "Take out", () -> chosen(ears::remove)));
         JPanel row = new JPanel(new MigLayout("insets 8 10 8 10, gap 6, wrap 2", "[grow, fill][grow, fill]"));
         buttons.forEach(button -> row.add(Widgets.styled(button, "margin: 4,6,4,6")));
