@@ -68,8 +68,10 @@ final class ComparePanel extends JPanel implements CompareView, PairedCharts.Ear
         JPanel head = Widgets.clear(
                 new MigLayout("insets 12 16 8 16, fillx, gapx 12", "[grow, fill, sg]8[]8[grow, fill, sg]"));
         head.add(before, "wmin 0");
-        head.add(Widgets.iconButton(
-                "compare-swap", Sign.PARTNER.icon(20), "Exchange the two sides (S)", () -> presenter.swap()));
+        head.add(
+                Widgets.iconButton(
+                        "compare-swap", Sign.PARTNER.icon(20), "Exchange the two sides (S)", () -> presenter.swap()),
+                "aligny top");
         head.add(after, "wmin 0");
         JPanel all = Widgets.clear(new BorderLayout());
         all.add(head, BorderLayout.NORTH);

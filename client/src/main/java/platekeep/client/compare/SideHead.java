@@ -38,7 +38,7 @@ final class SideHead extends JPanel {
         setName(name);
         setOpaque(false);
         title = Widgets.button(name + "-title", SideState.NONE.title(), ears::pick);
-        Widgets.styled(title, "font: bold +2; margin: 2,8,2,8");
+        Widgets.styled(title, "font: bold +2; toolbar.margin: 2,8,2,8");
         title.setHorizontalAlignment(SwingConstants.LEADING);
         title.putClientProperty("JButton.buttonType", "toolBarButton");
         Widgets.clickable(title);

@@ -16,17 +16,16 @@ import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.Sign;
-import platekeep.client.ui.Texts;
 import platekeep.client.ui.Widgets;
 import platekeep.model.stitch.Finding;
 import platekeep.model.stitch.Severity;
 
-/** What the check says of the joined plate, a line each; a line that is clicked shows its place. */
+/** What the check says of the joined plate, one below the other; one that is clicked shows its place. */
 final class FaultList extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final DefaultListModel<Faults.Fault> model = new DefaultListModel<>();
-    private final JList<Faults.Fault> list = new JList<>(model);
+    private final JList<Faults.Fault> list = new Findings(model);
     private final JLabel heading = Widgets.heading("What the check says");
     private final JTextArea causes = Widgets.prose("join-causes", "");
     private transient List<Faults.Fault> shown = List.of();
@@ -37,7 +36,6 @@ final class FaultList extends JPanel {
         list.setName("join-findings");
         list.getAccessibleContext().setAccessibleName("What the check says");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setFixedCellHeight(24);
         list.setCellRenderer(new Cell());
         list.setOpaque(false);
         Widgets.onOwnKey(list, "ENTER", () -> chosen().ifPresent(pointOut));
@@ -79,9 +77,45 @@ final class FaultList extends JPanel {
         }
     }
 
-    /** How grave it is, whether it is new, where, and the sentence as far as it fits; the rest is in the tool tip. */
-    private static final class Cell extends JLabel implements ListCellRenderer<Faults.Fault> {
+    /** Findings whose cells wrap to the width of the list. */
+    private static final class Findings extends JList<Faults.Fault> {
         private static final long serialVersionUID = 1L;
+
+        Findings(DefaultListModel<Faults.Fault> model) {
+            super(model);
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public void setBounds(int x, int y, int width, int height) {
+            boolean isOther = width != getWidth();
+            super.setBounds(x, y, width, height);
+            if (isOther) {
+                // the cells wrap to the width, so their heights have to be asked for again
+                setFixedCellHeight(10);
+                setFixedCellHeight(-1);
+            }
+        }
+    }
+
+    /** How grave it is, whether it is new, where, and the sentence, in as many lines as it takes. */
+    private static final class Cell extends JPanel implements ListCellRenderer<Faults.Fault> {
+        private static final long serialVersionUID = 1L;
+
+        private final JLabel sign = new JLabel();
+        private final JTextArea words = Widgets.prose("finding", "");
+
+        Cell() {
+            super(new BorderLayout(6, 0));
+            setBorder(Widgets.air(3, 4, 3, 4));
+            sign.setVerticalAlignment(JLabel.TOP);
+            add(sign, BorderLayout.WEST);
+            add(words, BorderLayout.CENTER);
+        }
 
         @Override
         public Component getListCellRendererComponent(
@@ -94,15 +128,15 @@ final class FaultList extends JPanel {
             boolean isError = finding.severity() == Severity.ERROR;
             setOpaque(isSelected);
             setBackground(Look.chosen());
-            setForeground(value.isNew() ? Look.ink() : Look.faintInk());
-            setFont(from.getFont().deriveFont(from.getFont().getSize2D() - 1f));
-            setBorder(Widgets.air(0, 4, 0, 4));
-            setIcon(Sign.TROUBLE.icon(14, isError ? Look.trouble() : Look.warning()));
+            sign.setIcon(Sign.TROUBLE.icon(14, isError ? Look.trouble() : Look.warning()));
+            words.setForeground(value.isNew() ? Look.ink() : Look.faintInk());
+            words.setFont(from.getFont().deriveFont(from.getFont().getSize2D() - 1f));
             String where = finding.row().map(row -> "Row " + row).orElse("")
                     + finding.pleat().map(pleat -> ", pleat " + pleat).orElse("");
             String text = (value.isNew() ? "New: " : "") + (where.isEmpty() ? "" : where + ": ") + finding.text();
-            setToolTipText(text);
-            setText(Texts.cut(text, getFontMetrics(getFont()), Math.max(60, from.getWidth() - 34)));
+            words.setText(text);
+            words.setSize(Math.max(60, from.getWidth() - 28), Short.MAX_VALUE);
+            getAccessibleContext().setAccessibleName(text);
             return this;
         }
     }

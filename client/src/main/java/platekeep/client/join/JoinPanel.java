@@ -58,7 +58,7 @@ final class JoinPanel extends JPanel implements JoinView {
                                 "join-keys",
                                 "1 to 9 take an answer · N next open · 0 leave open · P as painted · F the chart, then"
                                         + " arrows and Space paint · Alt+1 to 9 colour · L the list"),
-                        "font: -1"),
+                        "font: -1; foreground: $Platekeep.faintInk"),
                 "wmin 0");
         add(inside, BorderLayout.CENTER);
         keys();

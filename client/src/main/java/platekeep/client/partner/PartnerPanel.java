@@ -22,12 +22,12 @@ final class PartnerPanel extends JPanel implements PartnerView {
     private final JLabel where = Widgets.label("partner-shared-copy", "");
     private final JTextArea came = Widgets.prose("partner-came", "");
     private final JTextArea waits = Widgets.prose("partner-waits", "");
-    private final JButton bringIn =
-            Widgets.mainButton("partner-bring-in", "Bring in", () -> presenter().bringIn());
-    private final JButton send =
-            Widgets.mainButton("partner-send", "Send", () -> presenter().send());
+    private final JButton bringIn = Widgets.mainButton(
+            "partner-bring-in", "Bring in (Ctrl+B)", () -> presenter().bringIn());
+    private final JButton send = Widgets.mainButton(
+            "partner-send", "Send (Ctrl+E)", () -> presenter().send());
     private final JButton look =
-            Widgets.button("partner-look", "Look again", () -> presenter().look());
+            Widgets.button("partner-look", "Look again (F5)", () -> presenter().look());
     private final JButton choose = Widgets.button("partner-choose-folder", "Choose folder…", this::chooseFolder);
     private final JLabel first = Widgets.faint("partner-first", "Bring in what came first; then send.");
     private transient PartnerPresenter presenter;
