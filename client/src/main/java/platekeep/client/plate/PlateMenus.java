@@ -188,7 +188,7 @@ final class PlateMenus {
         menu.add(Widgets.item(
                 "menu-to-history",
                 "To the history",
-                "F10",
+                "shift F9",
                 () -> panel.history().enter()));
         menu.add(Widgets.item("menu-turn-history", "Show or hide the history", "ctrl H", panel::turnHistory));
         return menu;

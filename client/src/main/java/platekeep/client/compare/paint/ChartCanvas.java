@@ -11,6 +11,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -23,7 +24,7 @@ import platekeep.client.ui.PlatePainter;
 import platekeep.model.compare.Side;
 
 /** Paints the charts in their panes. */
-final class ChartCanvas extends JComponent {
+final class ChartCanvas extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
 
     private final transient Sight sight;

@@ -12,6 +12,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.JViewport;
@@ -26,7 +27,7 @@ import platekeep.model.draw.Spot;
 import platekeep.model.plate.CableKind;
 
 /** Shows a plate and tells what is done on it. Only the rows that change are painted anew. */
-public final class ChartSurface extends JComponent {
+public final class ChartSurface extends JComponent implements Accessible {
     private static final long serialVersionUID = 1L;
 
     private static final int MARGIN = 14;
