@@ -10,6 +10,7 @@ import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
+import java.nio.IntBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -124,6 +125,12 @@ final class Fingers {
                 robot.keyRelease(KeyEvent.VK_SHIFT);
             }
         }
+    }
+
+    /** The dots of a part of the display, line by line. */
+    IntBuffer dots(Rectangle part) {
+        return IntBuffer.wrap(
+                robot.createScreenCapture(part).getRGB(0, 0, part.width, part.height, null, 0, part.width));
     }
 
     /** Keeps a picture of the whole display beside the other results of the build, and tells where. */

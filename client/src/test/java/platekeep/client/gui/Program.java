@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URLDecoder;
+import java.nio.IntBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -274,6 +275,24 @@ final class Program implements AutoCloseable {
         fingers.press(from);
         fingers.moveTo(to);
         fingers.release();
+    }
+
+    /** What the display shows of a component, dot by dot; the display is asked, not the program. */
+    IntBuffer dots(String name) {
+        return fingers.dots(reach(name).place());
+    }
+
+    /** What the display shows of a component once that is the same a few times in a row. */
+    IntBuffer dotsLyingStill(String name) {
+        IntBuffer[] last = {dots(name)};
+        int[] same = {0};
+        until(name + " lies still", () -> {
+            IntBuffer before = last[0];
+            last[0] = dots(name);
+            same[0] = before.equals(last[0]) ? same[0] + 1 : 0;
+            return same[0] == 3;
+        });
+        return last[0];
     }
 
     Fingers fingers() {

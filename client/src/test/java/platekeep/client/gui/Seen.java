@@ -1,6 +1,7 @@
 package platekeep.client.gui;
 
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -42,6 +43,11 @@ record Seen(Map<String, String> facts) {
 
     Point middle() {
         return new Point(number("x") + number("width") / 2, number("y") + number("height") / 2);
+    }
+
+    /** What of it is in view, on the screen. */
+    Rectangle place() {
+        return new Rectangle(number("x"), number("y"), number("width"), number("height"));
     }
 
     /** The items of a list, each as its own words. */

@@ -78,9 +78,19 @@ final class TwoDesks {
 
     /** Wenna's library with the lamp in it. */
     void makeWennasLibrary() throws Exception {
-        Files.writeString(home(WENNA).resolve("new.json"), LAMP);
+        makeAnEmptyLibrary();
+        keep(LAMP, "A lamp for the quay");
+    }
+
+    /** Wenna's library with no plate in it. */
+    void makeAnEmptyLibrary() throws Exception {
         run(WENNA, home(WENNA), "create", "patterns", "--name", "Ours", "--hand", hand(WENNA));
-        command(WENNA, "save", "../new.json", "--reason", "A lamp for the quay");
+    }
+
+    /** Keeps a plate in Wenna's library as a new version. */
+    void keep(String plate, String reason) throws Exception {
+        Files.writeString(home(WENNA).resolve("new.json"), plate);
+        command(WENNA, "save", "../new.json", "--reason", reason);
     }
 
     private static String hand(String who) {

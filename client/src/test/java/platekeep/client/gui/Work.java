@@ -38,6 +38,14 @@ final class Work {
     /** Walks to a position with the arrow keys from the chart's top left corner and paints there. */
     void paintByKeys(int colour, int row, int index) {
         take(colour);
+        walk(row, index);
+        program.keys("SPACE");
+        isDraft();
+    }
+
+    /** Walks to a position with the arrow keys from the chart's top left corner. */
+    void walk(int row, int index) {
+        program.focus("chart");
         program.keys("HOME");
         for (int i = 0; i < 12; i++) {
             program.keys("UP");
@@ -48,15 +56,18 @@ final class Work {
         for (int i = 0; i < index; i++) {
             program.keys("RIGHT");
         }
-        program.keys("SPACE");
-        isDraft();
+    }
+
+    /** Takes a tool by its key, and with it the n-th colour, counted from 1. */
+    void take(String key, String tool, int colour) {
+        program.focus("chart");
+        program.keys(key, String.valueOf(colour));
+        program.until("colour-list", "has colour " + colour + " chosen", seen -> seen.chosen() == colour - 1);
+        program.until(tool, "is in hand", Seen::selected);
     }
 
     private void take(int colour) {
-        program.focus("chart");
-        program.keys("P", String.valueOf(colour));
-        program.until("colour-list", "has colour " + colour + " chosen", seen -> seen.chosen() == colour - 1);
-        program.until("tool-paint", "is in hand", Seen::selected);
+        take("P", "tool-paint", colour);
     }
 
     /** Waits until the window calls the plate a draft. */
