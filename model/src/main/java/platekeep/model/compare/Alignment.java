@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Pairs two sequences of rows in order so that what is alike comes together, and tells where that is not certain.
@@ -202,20 +203,30 @@ final class Alignment {
     /** How alike the rows of a window are; rows with equal cells are compared once. */
     private final class Scores {
         private static final int UNKNOWN = -1;
-        private final Map<Integer, Integer> beforeKinds = new HashMap<>();
-        private final Map<Integer, Integer> afterKinds = new HashMap<>();
+        private final Window w;
+        private final int[] beforeKind;
+        private final int[] afterKind;
+        private final int afterKinds;
         private final int[] known;
 
         Scores(Window w) {
-            for (int i = w.b0(); i < w.b1(); i++) {
-                beforeKinds.putIfAbsent(likeness.beforeClass(before[i]), beforeKinds.size());
-            }
-            for (int j = w.a0(); j < w.a1(); j++) {
-                afterKinds.putIfAbsent(likeness.afterClass(after[j]), afterKinds.size());
-            }
-            long pairs = (long) beforeKinds.size() * afterKinds.size();
+            this.w = w;
+            Map<Integer, Integer> beforeNumbers = new HashMap<>();
+            Map<Integer, Integer> afterNumbers = new HashMap<>();
+            beforeKind = IntStream.range(w.b0(), w.b1())
+                    .map(i -> number(beforeNumbers, likeness.beforeClass(before[i])))
+                    .toArray();
+            afterKind = IntStream.range(w.a0(), w.a1())
+                    .map(j -> number(afterNumbers, likeness.afterClass(after[j])))
+                    .toArray();
+            afterKinds = afterNumbers.size();
+            long pairs = (long) beforeNumbers.size() * afterKinds;
             known = new int[pairs <= MOST_SCORED ? (int) pairs : 0];
             Arrays.fill(known, UNKNOWN);
+        }
+
+        private static int number(Map<Integer, Integer> numbers, int rowClass) {
+            return numbers.computeIfAbsent(rowClass, c -> numbers.size());
         }
 
         /** For two rows at one place of as many: those that cover the same places but share no colour score a little. */
@@ -231,8 +242,7 @@ final class Alignment {
             if (known.length == 0) {
                 return likeness.equal(before[i], after[j]) ? likeness.score(before[i], after[j]) : 0;
             }
-            int pair = beforeKinds.get(likeness.beforeClass(before[i])) * afterKinds.size()
-                    + afterKinds.get(likeness.afterClass(after[j]));
+            int pair = beforeKind[i - w.b0()] * afterKinds + afterKind[j - w.a0()];
             known[pair] = known[pair] == UNKNOWN ? likeness.score(before[i], after[j]) : known[pair];
             return known[pair];
         }

@@ -289,7 +289,7 @@ final class ChartWords {
             }
             char[] was = expected.row(j);
             char[] is = comparison.afterCells().row(j);
-            int k = 0;
+            int k = was == is ? was.length : 0;
             while (k < was.length) {
                 int end = k + 1;
                 if (was[k] != is[k]) {

@@ -20,14 +20,12 @@ public final class Comparison {
     private final List<RowPair> rows;
     private final List<Difference> differences;
 
-    private Comparison(Plate before, Plate after) {
+    private Comparison(Plate before, Plate after, Grid beforeCells, Grid afterCells, PlateEdit edit) {
         this.before = before;
         this.after = after;
-        Map<String, char[]> shared = new HashMap<>();
-        Grid.Frame frame = Grid.Frame.around(before, after);
-        beforeCells = Grid.of(before, frame, shared);
-        afterCells = Grid.of(after, frame, shared);
-        edit = PlateEdit.of(before, after, beforeCells, afterCells);
+        this.beforeCells = beforeCells;
+        this.afterCells = afterCells;
+        this.edit = edit;
         rows = lineUp();
         List<Difference> all = new ArrayList<>(new ChartWords(this).differences());
         all.addAll(new FactWords(before, after, edit.renaming(), new CarriedThings(before, after, edit, beforeCells))
@@ -37,7 +35,16 @@ public final class Comparison {
 
     /** Compares an earlier plate with a later one, or any two. */
     public static Comparison of(Plate before, Plate after) {
-        return new Comparison(before, after);
+        Map<String, char[]> shared = new HashMap<>();
+        Grid.Frame frame = Grid.Frame.around(before, after);
+        Grid beforeCells = Grid.of(before, frame, shared);
+        Grid afterCells = Grid.of(after, frame, shared);
+        return of(before, after, beforeCells, afterCells, PlateEdit.of(before, after, beforeCells, afterCells));
+    }
+
+    /** As {@link #of(Plate, Plate)} where the edit between the two has been read already, their cells in one frame. */
+    public static Comparison of(Plate before, Plate after, Grid beforeCells, Grid afterCells, PlateEdit edit) {
+        return new Comparison(before, after, beforeCells, afterCells, edit);
     }
 
     public Plate before() {
@@ -122,6 +129,9 @@ public final class Comparison {
     private List<CableRun> runs(int i, int j) {
         char[] was = beforeCells.row(i);
         char[] is = afterCells.row(j);
+        if (was == is && edit.renaming().renamed().isEmpty()) {
+            return List.of();
+        }
         List<CableRun> runs = new ArrayList<>();
         int k = 0;
         while (k < was.length) {

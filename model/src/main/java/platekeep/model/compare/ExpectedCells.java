@@ -31,6 +31,9 @@ final class ExpectedCells {
 
     /** As wide as the frame, as high as the later plate, in its letters. */
     Grid grid() {
+        if (nothingWent()) {
+            return inPlace();
+        }
         char[][] out = new char[comparison.afterCells().height()]
                 [comparison.afterCells().frame().width()];
         for (char[] row : out) {
@@ -40,6 +43,26 @@ final class ExpectedCells {
         forEach((row, index, key) ->
                 out[row][index] = edit.renaming().letter(key).orElse(key));
         return Grid.ofRows(comparison.afterCells().frame(), out);
+    }
+
+    private boolean nothingWent() {
+        PlateEdit edit = comparison.edit();
+        return !edit.moves()
+                && edit.renaming().renamed().isEmpty()
+                && edit.renaming().merged().isEmpty();
+    }
+
+    /** Rows that stayed as they were share their cells with the earlier plate. */
+    private Grid inPlace() {
+        Grid before = comparison.beforeCells();
+        char[] blank = new char[before.frame().width()];
+        Arrays.fill(blank, Row.EMPTY);
+        char[][] out = new char[comparison.afterCells().height()][];
+        for (int j = 0; j < out.length; j++) {
+            int i = comparison.edit().pairing().before(j);
+            out[j] = i < 0 ? blank : before.row(i);
+        }
+        return Grid.ofRows(before.frame(), out);
     }
 
     /** Brings every cable to its place; where two come to lie at one, the figure that made a move of its own is last. */

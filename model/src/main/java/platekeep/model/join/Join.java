@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import platekeep.model.compare.Comparison;
 import platekeep.model.compare.Difference;
 import platekeep.model.plate.Draft;
@@ -31,36 +32,50 @@ public final class Join {
      * @throws JoinTrouble when the two are different plates, or together more than a plate can hold
      */
     public static Joined of(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
-        return new Joined(plate(base, mine, theirs, hands), settled(base, mine, theirs));
+        Plate before = before(base, mine, theirs);
+        Optional<Plate> plain = withoutJoining(before, mine, theirs);
+        if (plain.isPresent()) {
+            return new Joined(
+                    plain.get(), settled(base, () -> Comparison.of(before, mine), () -> Comparison.of(before, theirs)));
+        }
+        PlateJoin join = new PlateJoin(before, mine, theirs, hands);
+        Plate joined = join.joined();
+        return new Joined(joined, settled(base, () -> join.comparison(0, mine), () -> join.comparison(1, theirs)));
     }
 
     /** As {@link #of}, without telling what was settled: for whoever only wants the joined plate. */
     public static Plate plate(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
+        Plate before = before(base, mine, theirs);
+        return withoutJoining(before, mine, theirs)
+                .orElseGet(() -> new PlateJoin(before, mine, theirs, hands).joined());
+    }
+
+    private static Plate before(Optional<Plate> base, Plate mine, Plate theirs) {
         if (!mine.id().equals(theirs.id())
                 || base.isPresent() && !base.get().id().equals(mine.id())) {
             throw new JoinTrouble("These are different plates (their ids differ), so there is nothing to join;"
                     + " give versions of one plate.");
         }
-        Plate before = base.orElseGet(() -> new Draft(mine.id(), "").build());
-        return joined(before, mine, theirs, hands);
+        return base.orElseGet(() -> new Draft(mine.id(), "").build());
     }
 
-    private static Plate joined(Plate base, Plate mine, Plate theirs, Hands hands) {
+    /** The answer where only one side changed anything, or both the same. */
+    private static Optional<Plate> withoutJoining(Plate base, Plate mine, Plate theirs) {
         if (mine.equals(theirs) || theirs.equals(base)) {
-            return mine;
+            return Optional.of(mine);
         }
-        return mine.equals(base) ? theirs : new PlateJoin(base, mine, theirs, hands).joined();
+        return mine.equals(base) ? Optional.of(theirs) : Optional.empty();
     }
 
-    private static List<Settled> settled(Optional<Plate> base, Plate mine, Plate theirs) {
+    private static List<Settled> settled(Optional<Plate> base, Supplier<Comparison> mine, Supplier<Comparison> theirs) {
         if (base.isEmpty()) {
             return List.of();
         }
         Map<String, Settled> out = new LinkedHashMap<>();
-        for (Difference d : Comparison.of(base.get(), mine).differences()) {
+        for (Difference d : mine.get().differences()) {
             out.put(d.words(), new Settled(d.words(), Settled.By.MINE, d.places()));
         }
-        for (Difference d : Comparison.of(base.get(), theirs).differences()) {
+        for (Difference d : theirs.get().differences()) {
             Settled.By by = out.containsKey(d.words()) ? Settled.By.BOTH : Settled.By.THEIRS;
             out.put(d.words(), new Settled(d.words(), by, d.places()));
         }

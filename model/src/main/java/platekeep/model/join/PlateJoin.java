@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
+import platekeep.model.compare.Comparison;
 import platekeep.model.compare.Grid;
 import platekeep.model.compare.Grid.Frame;
 import platekeep.model.compare.Motion;
@@ -81,6 +82,13 @@ final class PlateJoin {
             }
         }
         return Math.min(room, Pleats.MOST_POSITIONS);
+    }
+
+    /** What a side did to the earlier plate, as this join has read it. */
+    Comparison comparison(int s, Plate side) {
+        return sides[s].turnedOver()
+                ? Comparison.of(base, side)
+                : Comparison.of(base, side, grid, sides[s].grid(), sides[s].edit());
     }
 
     Plate joined() {

@@ -166,12 +166,51 @@ final class RowJoin {
                 heldFor.put(other.get(k), put.get(k));
             }
         }
-        (rotations[0].up() > 0 || rotations[1].up() > 0 ? bottom : top).addAll(put);
         Set<Integer> outside = new HashSet<>(put);
+        if (mine.isEmpty() != theirs.isEmpty()) {
+            put = withEqualRowsPutIn(mine.isEmpty() ? 1 : 0, put);
+            outside.addAll(put);
+            outside.addAll(heldFor.keySet());
+        }
+        (rotations[0].up() > 0 || rotations[1].up() > 0 ? bottom : top).addAll(put);
         List<Integer> all = new ArrayList<>(top);
         inner.stream().filter(h -> !outside.contains(h)).forEach(all::add);
         all.addAll(bottom);
         return all;
+    }
+
+    /** Blank rows that the other side put in at the end to which the move brought as many are the same rows. */
+    private List<Integer> withEqualRowsPutIn(int s, List<Integer> put) {
+        List<Integer> others = newBlankAtEnd(1 - s, rotations[s].up() > 0);
+        if (others.size() != put.size() || put.stream().anyMatch(h -> h < n)) {
+            return put;
+        }
+        List<Integer> held = s == 0 ? put : others;
+        for (int k = 0; k < put.size(); k++) {
+            hold(held.get(k), (s == 0 ? others : put).get(k));
+        }
+        return held;
+    }
+
+    private List<Integer> newBlankAtEnd(int s, boolean bottom) {
+        List<Integer> found = new ArrayList<>();
+        int[] handles = handleOf[s];
+        for (int k = 0; k < handles.length; k++) {
+            int row = bottom ? handles.length - 1 - k : k;
+            if (handles[row] < n || !sides[s].plate().rows().get(row).isBlank()) {
+                break;
+            }
+            found.add(bottom ? 0 : found.size(), handles[row]);
+        }
+        return found;
+    }
+
+    /** A new row of theirs is a new row of mine. */
+    private void hold(int mine, int theirs) {
+        if (mine != theirs) {
+            heldFor.put(theirs, mine);
+            rowOf[1][mine] = rowOf[1][theirs];
+        }
     }
 
     private String byIds(List<Integer> run) {
@@ -263,13 +302,6 @@ final class RowJoin {
 
         private boolean sameRow(int a, int b) {
             return a == b || a >= n && b >= n && cells.sameNewRow(rowOf[0][a], rowOf[1][b]);
-        }
-
-        private void hold(int mine, int theirs) {
-            if (mine != theirs) {
-                heldFor.put(theirs, mine);
-                rowOf[1][mine] = rowOf[1][theirs];
-            }
         }
 
         @Override

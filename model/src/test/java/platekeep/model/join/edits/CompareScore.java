@@ -2,7 +2,9 @@ package platekeep.model.join.edits;
 
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.eclipse.jgit.diff.DiffAlgorithm;
 import org.eclipse.jgit.diff.Edit;
 import org.eclipse.jgit.diff.EditList;
@@ -11,7 +13,10 @@ import org.eclipse.jgit.diff.MyersDiff;
 import org.eclipse.jgit.diff.RawText;
 import org.eclipse.jgit.diff.RawTextComparator;
 import platekeep.model.compare.Comparison;
+import platekeep.model.compare.Grid;
+import platekeep.model.compare.PlateEdit;
 import platekeep.model.compare.RowPair;
+import platekeep.model.compare.RowPairing;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 
@@ -23,6 +28,8 @@ import platekeep.model.plate.Row;
 public final class CompareScore {
     private final int[] right = new int[4];
     private int rows;
+    private int certain;
+    private int certainRight;
 
     public static void main(String[] args) {
         long seed = args.length == 0 ? 1 : Long.parseLong(args[0]);
@@ -51,23 +58,43 @@ public final class CompareScore {
         }
         rows += truth.length;
         count(0, truth, ours(before, after), before, after);
-        count(1, truth, ours(BareCases.bare(before), BareCases.bare(after)), before, after);
+        int[] bare = ours(BareCases.bare(before), BareCases.bare(after));
+        count(1, truth, bare, before, after);
+        countCertain(truth, bare, BareCases.bare(before), BareCases.bare(after));
         count(2, truth, lines(new HistogramDiff(), before, after), before, after);
         count(3, truth, lines(MyersDiff.INSTANCE, before, after), before, after);
     }
 
-    /** A row counts as paired truly with its own row, or with one whose cells are the same as that row's. */
     private void count(int who, int[] truth, int[] got, Plate before, Plate after) {
         for (int i = 0; i < truth.length; i++) {
-            boolean same = truth[i] == got[i];
-            boolean twin = truth[i] >= 0
-                    && got[i] >= 0
-                    && before.rows()
-                            .get(truth[i])
-                            .cells()
-                            .equals(before.rows().get(got[i]).cells());
-            right[who] += same || who > 0 && twin ? 1 : 0;
+            boolean right = who == 0 ? truth[i] == got[i] : isTrue(truth[i], got[i], before);
+            this.right[who] += right ? 1 : 0;
         }
+    }
+
+    /** Counts the rows without ids of which the pairing itself does not say that they may be other ones as well. */
+    private void countCertain(int[] truth, int[] got, Plate before, Plate after) {
+        Grid.Frame frame = Grid.Frame.around(before, after);
+        Map<String, char[]> shared = new HashMap<>();
+        RowPairing pairing = PlateEdit.of(before, after, Grid.of(before, frame, shared), Grid.of(after, frame, shared))
+                .pairing();
+        for (int j = 0; j < truth.length; j++) {
+            if (!pairing.isUncertainAfter(j)) {
+                certain++;
+                certainRight += isTrue(truth[j], got[j], before) ? 1 : 0;
+            }
+        }
+    }
+
+    /** Whether a row is paired with its own row, or with one whose cells are the same as that row's. */
+    private static boolean isTrue(int truth, int got, Plate before) {
+        return truth == got
+                || truth >= 0
+                        && got >= 0
+                        && before.rows()
+                                .get(truth)
+                                .cells()
+                                .equals(before.rows().get(got).cells());
     }
 
     private static int[] ours(Plate before, Plate after) {
@@ -117,5 +144,8 @@ public final class CompareScore {
         for (int i = 0; i < who.length; i++) {
             out.printf("%-20s %7.2f %% of %d rows paired truly%n", who[i], 100.0 * right[i] / rows, rows);
         }
+        out.printf(
+                "ours, without ids, of rows that it is certain of: %.2f %% of %d%n",
+                100.0 * certainRight / certain, certain);
     }
 }
