@@ -62,6 +62,8 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         this.chosen = isSelected;
         this.focused = cellHasFocus && list.isFocusOwner();
         setFont(list.getFont());
+        // what the card has no room for
+        setToolTipText(value.facts().isEmpty() ? null : value.title() + "  ·  " + value.facts());
         return this;
     }
 

@@ -176,6 +176,8 @@ public final class HistoryStrip extends JPanel {
             item = value;
             isChosen = isSelected;
             setFont(from.getFont());
+            // what the cell has no room for
+            setToolTipText(value.first() + "  ·  " + value.third());
             getAccessibleContext().setAccessibleName(value.first() + ", " + value.second() + ", " + value.third());
             return this;
         }
