@@ -9,12 +9,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import platekeep.model.plate.RowId;
+import platekeep.model.plate.Value;
 import platekeep.model.stitch.RowIds;
 
 /** The ids of the joined plate's rows, each once: of two different rows under one id, one gets a derived id. */
 final class JoinedIds {
 
     private JoinedIds() {}
+
+    /** How a row of the joined plate, top row 0, is named in a clash: by id, else by its number from the bottom. */
+    static Value name(List<Optional<RowId>> ids, int row) {
+        return ids.get(row).map(id -> Value.of(id.text())).orElse(Value.of(ids.size() - row));
+    }
 
     /** The ids from the top row; a row that has none in any plate has none. */
     static List<Optional<RowId>> of(RowJoin rows, CellJoin cells) {

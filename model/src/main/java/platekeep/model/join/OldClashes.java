@@ -305,16 +305,11 @@ final class OldClashes {
 
     private void declare(int row, int from, int to, Value before, List<Clash.Side> answers) {
         Value.Entries place = new Value.Builder()
-                .put("row", rowName(row))
+                .put("row", JoinedIds.name(ids, row))
                 .put("from", grid.frame().position(from))
                 .put("to", grid.frame().position(to - 1))
                 .build();
         clashes.add(new Clash(Clash.What.CABLES, place, before, answers), row);
-    }
-
-    /** How a row of the joined plate is named in a clash: by id, else by its number from the bottom. */
-    Value rowName(int row) {
-        return ids.get(row).map(id -> Value.of(id.text())).orElse(Value.of(ids.size() - row));
     }
 
     // ---- all others
@@ -349,7 +344,7 @@ final class OldClashes {
     private Optional<Integer> resultRow(Clash clash) {
         Value name = clash.place().entries().get("row");
         for (int row = 0; row < ids.size(); row++) {
-            if (rowName(row).equals(name)) {
+            if (JoinedIds.name(ids, row).equals(name)) {
                 return Optional.of(row);
             }
         }
@@ -395,7 +390,11 @@ final class OldClashes {
         return row(s, clash, plate(s).from())
                 .flatMap(placing::resultRow)
                 .map(r -> new Clash(
-                        clash.what(), ClashList.place("row", rowName(r)), clash.base(), clash.sides(), clash.unknown()))
+                        clash.what(),
+                        ClashList.place("row", JoinedIds.name(ids, r)),
+                        clash.base(),
+                        clash.sides(),
+                        clash.unknown()))
                 .orElse(clash);
     }
 

@@ -402,7 +402,7 @@ final class PlateJoin {
                 }
                 if (first >= 0) {
                     Value.Entries place = new Value.Builder()
-                            .put("row", rowName(row))
+                            .put("row", JoinedIds.name(ids, row))
                             .put("from", frame.position(first))
                             .put("to", frame.position(last))
                             .build();
@@ -411,10 +411,6 @@ final class PlateJoin {
                 }
             }
         }
-    }
-
-    private Value rowName(int row) {
-        return ids.get(row).map(id -> Value.of(id.text())).orElse(Value.of(ids.size() - row));
     }
 
     private List<Row> rowsOf(Optional<Pleats> pleats) {

@@ -48,7 +48,7 @@ final class RowClashes {
             if (rows.movedTwice().contains(handle)) {
                 clashes.add(
                         Clash.What.ORDER,
-                        ClashList.place("row", name(r)),
+                        ClashList.place("row", JoinedIds.name(ids, r)),
                         handleName(rows.above(-1, handle)),
                         handleName(rows.above(0, handle)),
                         handleName(rows.above(1, handle)),
@@ -61,7 +61,7 @@ final class RowClashes {
     private void declareRow(Clash.What what, int r, int handle) {
         clashes.add(
                 what,
-                ClashList.place("row", name(r)),
+                ClashList.place("row", JoinedIds.name(ids, r)),
                 cellsOf(-1, handle),
                 rows.row(0, handle) < 0 ? Value.NOTHING : cellsOf(0, handle),
                 rows.row(1, handle) < 0 ? Value.NOTHING : cellsOf(1, handle),
@@ -74,7 +74,7 @@ final class RowClashes {
 
     private void declareRows(RowJoin.Torn torn) {
         int first = Math.min(place(torn.mine()), place(torn.theirs()));
-        Value above = first == 0 || first == Integer.MAX_VALUE ? Value.NOTHING : name(first - 1);
+        Value above = first == 0 || first == Integer.MAX_VALUE ? Value.NOTHING : JoinedIds.name(ids, first - 1);
         clashes.add(
                 Clash.What.ROWS,
                 ClashList.place("after", above),
@@ -101,14 +101,10 @@ final class RowClashes {
                 .toList());
     }
 
-    private Value name(int row) {
-        return ids.get(row).map(id -> Value.of(id.text())).orElse(Value.of(ids.size() - row));
-    }
-
     private Value handleName(int handle) {
         int r = handle < 0 ? -1 : rows.order().indexOf(handle);
         if (r >= 0) {
-            return name(r);
+            return JoinedIds.name(ids, r);
         }
         return handle < 0
                 ? Value.NOTHING
