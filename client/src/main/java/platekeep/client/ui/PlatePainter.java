@@ -11,6 +11,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
+import platekeep.model.colour.Contrast;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.GatheringRow;
@@ -28,6 +29,9 @@ public final class PlatePainter {
 
     /** Below so many dots a pleat cables have no outline, which would take too much of their colour. */
     private static final double OUTLINED = 8;
+
+    /** A contrast below this against the paper is hardly seen. */
+    private static final double SINKS = 1.7;
 
     /** The dashes of a gathering row come again after so many dots; those of the centre below. */
     private static final double GATHERING_DASH = 7 + 3 + 2 + 3;
@@ -164,7 +168,7 @@ public final class PlatePainter {
             return;
         }
         g.setColor(colour);
-        if (scale.pleat() < OUTLINED) {
+        if (scale.pleat() < OUTLINED && !sinks(colour)) {
             g.fill(new RoundRectangle2D.Double(x + 0.2, y + 0.2, scale.cable() - 0.4, scale.half() - 0.4, 3, 3));
             return;
         }
@@ -191,10 +195,15 @@ public final class PlatePainter {
         ClothRaster.paintKnot(g, scale, knot);
     }
 
+    /** Whether a colour is so near to the paper's that its cables need an outline to be seen. */
+    private static boolean sinks(Color colour) {
+        return Contrast.of(colour.getRGB() & 0xFFFFFF, Look.paper().getRGB() & 0xFFFFFF) < SINKS;
+    }
+
     private static Color outline(Color colour) {
         Color ground = Look.paper();
         boolean lightOnDark = ground.getRed() < 128;
-        double by = lightOnDark ? 0.24 : 0.30;
+        double by = sinks(colour) ? 0.45 : lightOnDark ? 0.24 : 0.30;
         int to = lightOnDark ? 255 : 0;
         return new Color(
                 (int) (colour.getRed() + (to - colour.getRed()) * by),
