@@ -28,7 +28,6 @@ final class PlacedJoin {
     private final Placing placing;
     private final RowJoin rows;
     private final ClashList clashes;
-    private final Set<Character> used = new HashSet<>();
 
     PlacedJoin(Plate base, Side[] sides, Colours colours, Placing placing, RowJoin rows, ClashList clashes) {
         this.base = base;
@@ -66,11 +65,6 @@ final class PlacedJoin {
                     .filter(id -> !was.contains(id) && colours.tookOut(1 - side, id))
                     .forEach(used::add);
         }
-        return used;
-    }
-
-    /** Identities that standing lines and marks use. */
-    Set<Character> used() {
         return used;
     }
 
@@ -120,7 +114,6 @@ final class PlacedJoin {
             }
             if (kept.contains(key)) {
                 Mark mark = standing.getOrDefault(key, all.get(0).get(key));
-                used.add(mark.colour());
                 out.add(there.apply(mark));
             }
         }
@@ -287,7 +280,6 @@ final class PlacedJoin {
         }
         return ListJoin.order(all.get(0), all.get(1), all.get(2), things).stream()
                 .map(things.result()::get)
-                .peek(line -> used.add(line.colour()))
                 .map(named)
                 .toList();
     }
