@@ -162,6 +162,11 @@ final class GitLibrary implements Library {
     }
 
     @Override
+    public List<Picture> pictures() throws LibraryException {
+        return told(NOT_READ, desk::pictures);
+    }
+
+    @Override
     public byte[] bytes(Picture picture) throws LibraryException {
         return told("The picture could not be read", () -> desk.bytes(picture));
     }

@@ -31,6 +31,12 @@ public sealed interface Change {
         }
     }
 
+    /** Put a picture away; the plate that it lies beside stays. */
+    record PutPictureAway(Picture picture) implements Change {}
+
+    /** Put the series with this id away; its plates stay. */
+    record PutSeriesAway(String seriesId) implements Change {}
+
     /** Change what the library says about itself. */
     record PutFacts(LibraryFacts facts) implements Change {}
 }

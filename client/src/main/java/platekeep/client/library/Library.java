@@ -87,6 +87,9 @@ public interface Library extends AutoCloseable {
     /** The pictures beside a plate, in order of path; none for a plate that is not there. */
     List<Picture> pictures(String plateId) throws LibraryException;
 
+    /** All pictures that lie beside plates or beside where a plate lay, in order of path. */
+    List<Picture> pictures() throws LibraryException;
+
     /** The bytes of a picture, JPEG or PNG. */
     byte[] bytes(Picture picture) throws LibraryException;
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class MemoryLibrary implements Library {
     private final List<Map<String, Entry>> states = new ArrayList<>();
     private final Map<String, List<String>> names = new LinkedHashMap<>();
     private final Map<String, Series> series = new LinkedHashMap<>();
+    private final Map<Picture, byte[]> pictures = new LinkedHashMap<>();
     private final Map<String, Entry> damaged = new TreeMap<>();
     private Optional<LibraryException> nextFailure = Optional.empty();
     private Optional<Version> partners = Optional.empty();
@@ -194,9 +196,17 @@ public final class MemoryLibrary implements Library {
                 state.remove(away.plateId());
             } else if (change instanceof Change.PutSeries put) {
                 series.put(put.series().id(), put.series());
+            } else if (change instanceof Change.PutSeriesAway away) {
+                series.remove(away.seriesId());
+            } else if (change instanceof Change.PutPicture put) {
+                pictures.put(picture(put), put.bytes());
+            } else if (change instanceof Change.PutPictureAway away) {
+                pictures.remove(away.picture());
             }
         }
-        if (state.equals(state(states.size() - 1)) && series.isEmpty()) {
+        boolean isPlatesOnly = saving.changes().stream()
+                .allMatch(change -> change instanceof Change.PutPlate || change instanceof Change.PutAway);
+        if (state.equals(state(states.size() - 1)) && isPlatesOnly) {
             throw new LibraryException("Nothing has changed.");
         }
         Hand by = saving.inNameOf().or(() -> hand).orElseThrow(() -> new LibraryException("Nobody was introduced."));
@@ -213,6 +223,12 @@ public final class MemoryLibrary implements Library {
         return version;
     }
 
+    private static Picture picture(Change.PutPicture put) {
+        String content = String.format("%08x", Arrays.hashCode(put.bytes()));
+        return new Picture(
+                put.plateId(), put.kind(), put.plateId() + "." + put.kind().word() + "-" + content, content);
+    }
+
     private static Entry entry(Plate plate) {
         String text = PlateText.write(plate);
         String content = Integer.toHexString(text.hashCode()) + text.getBytes(StandardCharsets.UTF_8).length;
@@ -226,12 +242,20 @@ public final class MemoryLibrary implements Library {
 
     @Override
     public List<Picture> pictures(String plateId) {
-        return List.of();
+        return pictures().stream()
+                .filter(picture -> picture.plateId().equals(plateId))
+                .toList();
+    }
+
+    @Override
+    public List<Picture> pictures() {
+        return List.copyOf(pictures.keySet());
     }
 
     @Override
     public byte[] bytes(Picture picture) throws LibraryException {
-        throw new LibraryException("That picture is not here.");
+        return Optional.ofNullable(pictures.get(picture))
+                .orElseThrow(() -> new LibraryException("That picture is not here."));
     }
 
     @Override

@@ -62,6 +62,10 @@ public final class Desk {
         return looking.pictures(plateId);
     }
 
+    public List<Picture> pictures() throws IOException {
+        return looking.pictures();
+    }
+
     public byte[] bytes(Picture picture) throws IOException {
         return room.store().bytes(ObjectId.fromString(picture.content()));
     }

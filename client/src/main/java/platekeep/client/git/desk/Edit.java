@@ -21,6 +21,7 @@ import platekeep.client.git.store.Store;
 import platekeep.client.git.store.Writing;
 import platekeep.client.library.Change;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.Picture;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
 import platekeep.model.text.LibraryText;
@@ -65,16 +66,22 @@ final class Edit {
                 refuseIfMovedOn(put.plate().id(), put.plate().title(), seen);
             } else if (change instanceof Change.PutAway away) {
                 refuseIfMovedOn(away.plateId(), title(away.plateId()), seen);
-            } else if (change instanceof Change.PutSeries series
-                    && !seriesFile(seen, series.series().id())
-                            .equals(seriesFile(shelf, series.series().id()))) {
-                throw Refusals.movedOn(series.series().title());
+            } else if (change instanceof Change.PutSeries series) {
+                refuseIfSeriesMovedOn(series.series().id(), series.series().title(), seen);
+            } else if (change instanceof Change.PutSeriesAway away) {
+                refuseIfSeriesMovedOn(away.seriesId(), "The series", seen);
             }
         }
     }
 
     private void refuseIfMovedOn(String plateId, String title, Shelf seen) throws LibraryException {
         if (!seen.content(plateId).equals(shelf.content(plateId))) {
+            throw Refusals.movedOn(title);
+        }
+    }
+
+    private void refuseIfSeriesMovedOn(String id, String title, Shelf seen) throws IOException, LibraryException {
+        if (!seriesFile(seen, id).equals(seriesFile(shelf, id))) {
             throw Refusals.movedOn(title);
         }
     }
@@ -99,7 +106,24 @@ final class Edit {
             put(PlateFiles.FACTS, Optional.of(writing.keep(bytes)));
         } else if (change instanceof Change.PutPicture picture) {
             putPicture(picture);
+        } else if (change instanceof Change.PutPictureAway away) {
+            putPictureAway(away.picture());
+        } else if (change instanceof Change.PutSeriesAway away) {
+            String path =
+                    seriesFile(shelf, away.seriesId()).map(Map.Entry::getKey).orElseThrow(Refusals::noSeries);
+            put(path, Optional.empty());
         }
+    }
+
+    /** Only what is a picture by its name, lies there and is what she saw goes; no path is taken on trust. */
+    private void putPictureAway(Picture picture) throws LibraryException {
+        Optional<FileAt> lies = Optional.ofNullable(files.get(picture.path()));
+        Optional<Picture> there = lies.filter(FileAt::isPlain)
+                .flatMap(file -> PictureFiles.at(picture.path(), file.content().name()));
+        if (!there.equals(Optional.of(picture))) {
+            throw Refusals.pictureNotHere();
+        }
+        put(picture.path(), Optional.empty());
     }
 
     /** Beside the plate, which may have come with this very saving. */

@@ -40,12 +40,16 @@ final class Looking {
     }
 
     List<Picture> pictures(String plateId) throws IOException {
+        return pictures().stream()
+                .filter(picture -> picture.plateId().equals(plateId))
+                .toList();
+    }
+
+    List<Picture> pictures() throws IOException {
         List<Picture> out = new ArrayList<>();
         for (Map.Entry<String, FileAt> file : room.newestShelf().files().files().entrySet()) {
-            if (file.getValue().isPlain()) {
-                PictureFiles.at(file.getKey(), file.getValue().content().name())
-                        .filter(picture -> picture.plateId().equals(plateId))
-                        .ifPresent(out::add);
+            if (file.getValue().isPlain() && PlateFiles.isPicture(file.getKey())) {
+                PictureFiles.at(file.getKey(), file.getValue().content().name()).ifPresent(out::add);
             }
         }
         return out;

@@ -53,6 +53,14 @@ final class Refusals {
                 "The plate that the picture belongs to is not in the library. Nothing was changed.");
     }
 
+    static LibraryException pictureNotHere() {
+        return new LibraryException("That picture is not in the library any more. Nothing was changed.");
+    }
+
+    static LibraryException noSeries() {
+        return new LibraryException("That series is not in the library any more. Nothing was changed.");
+    }
+
     static LibraryException noFacts() {
         return new LibraryException("The file library.json in this folder is missing or damaged. Bring it back from an"
                 + " older version or from your partner.");

@@ -71,6 +71,13 @@ final class Saver {
         if (change instanceof Change.PutPicture picture) {
             return "picture " + PictureFiles.name(picture.plateId(), picture.kind(), picture.bytes());
         }
+        if (change instanceof Change.PutPictureAway away) {
+            return "picture "
+                    + away.picture().path().substring(away.picture().path().lastIndexOf('/') + 1);
+        }
+        if (change instanceof Change.PutSeriesAway away) {
+            return "series " + away.seriesId();
+        }
         return "facts";
     }
 }

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.plates.Contents;
+import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.git.plates.PlaceTable;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.Shelf;
@@ -127,13 +128,22 @@ final class TreeJoin {
             Three<Optional<FileAt>> file = map(of, Sorted.Placed::file);
             Optional<Optional<FileAt>> clear = Settle.settled(file.base(), file.mine(), file.theirs());
             if (clear.isPresent()) {
-                clear.get().ifPresent(stands -> places.put(path, stands));
+                clear.get().or(() -> ofKept(path, file)).ifPresent(stands -> places.put(path, stands));
             } else if (path.equals(PlateFiles.FACTS)) {
                 facts(path, file);
             } else {
                 file.mine().ifPresent(stands -> places.put(path, stands));
                 file.theirs().ifPresent(stands -> places.put(path, stands));
             }
+        }
+
+        /** A picture that went with its plate stays where the plate stays. */
+        private Optional<FileAt> ofKept(String path, Three<Optional<FileAt>> file) {
+            Optional<FileAt> picture = file.mine().or(file::theirs);
+            return picture.filter(
+                    stands -> PictureFiles.at(path, stands.content().name())
+                            .filter(of -> fates.kept().contains(of.plateId()))
+                            .isPresent());
         }
 
         private void facts(String path, Three<Optional<FileAt>> file) throws IOException {
