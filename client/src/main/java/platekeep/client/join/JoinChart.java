@@ -17,7 +17,6 @@ import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartEars;
 import platekeep.client.plate.chart.ChartSurface;
-import platekeep.client.plate.chart.ZoomSteps;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;
@@ -41,7 +40,6 @@ final class JoinChart extends JPanel {
     private transient Map<Character, Colour> shownColours = Map.of();
     private transient Optional<String> shownPlate = Optional.empty();
     private transient Optional<Area> toReveal = Optional.empty();
-    private int zoom = ENLARGED;
 
     /** What is done on the chart. */
     interface Ears extends ChartEars {
@@ -57,7 +55,6 @@ final class JoinChart extends JPanel {
         surface.setName("join-chart");
         scroll = Widgets.scroll("join-chart-scroll", surface);
         scroll.setBorder(Widgets.edge(1, 1, 1, 1));
-        surface.addPropertyChangeListener("zoom", e -> zoom = (Integer) e.getNewValue());
         surface.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent e) {
@@ -78,7 +75,7 @@ final class JoinChart extends JPanel {
     }
 
     void zoom(int by) {
-        surface.zoom(ZoomSteps.next(zoom, by));
+        surface.zoomBy(by);
     }
 
     void fit() {

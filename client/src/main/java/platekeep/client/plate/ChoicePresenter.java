@@ -2,15 +2,13 @@ package platekeep.client.plate;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import platekeep.client.plate.chart.Press;
-import platekeep.client.plate.edit.CableEdits;
 import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.piece.Area;
 import platekeep.client.plate.piece.Piece;
 import platekeep.client.plate.piece.Putting;
+import platekeep.client.plate.piece.Recolour;
 import platekeep.client.plate.piece.Repeats;
 import platekeep.client.room.Workroom;
 import platekeep.model.draw.Spot;
@@ -73,7 +71,7 @@ public final class ChoicePresenter {
     private void tell(OpenPlate opened) {
         opened.chosen().ifPresent(area -> {
             Plate plate = opened.now();
-            int cables = area.cables(plate).size();
+            int cables = area.cables(plate).map(Area::size).orElse(0);
             room.front()
                     .say("Chosen: " + (cables == 1 ? "1 cable" : cables + " cables") + ", rows "
                             + plate.numberFromBottom(area.bottom()) + " to " + plate.numberFromBottom(area.top())
@@ -88,16 +86,12 @@ public final class ChoicePresenter {
             return opened.lifted();
         }
         Plate plate = opened.now();
-        return opened.chosen()
-                .flatMap(area -> Piece.of(plate, area).map(piece -> {
-                    Area box = area.boxOfCables(plate);
-                    Spot corner = new Spot(box.top(), box.left());
-                    OpenPlate.Home home = new OpenPlate.Home(corner, plate);
-                    return how == Press.COPY
-                            ? new OpenPlate.Lifted(plate, piece.copy(), corner, plate, Optional.of(home))
-                            : new OpenPlate.Lifted(
-                                    Putting.lifted(plate, area), piece, corner, plate, Optional.of(home));
-                }));
+        return opened.chosen().flatMap(area -> Putting.lift(plate, area)).map(lift -> {
+            OpenPlate.Home home = new OpenPlate.Home(lift.corner(), plate);
+            return how == Press.COPY
+                    ? new OpenPlate.Lifted(plate, lift.piece().copy(), lift.corner(), plate, Optional.of(home))
+                    : new OpenPlate.Lifted(lift.ground(), lift.piece(), lift.corner(), plate, Optional.of(home));
+        });
     }
 
     void drag(OpenPlate opened, Spot spot) {
@@ -135,7 +129,7 @@ public final class ChoicePresenter {
     }
 
     private static String cables(Piece piece) {
-        int count = piece.at(new Spot(0, 0)).spots().size();
+        int count = piece.cables();
         return count == 1 ? "1 cable" : count + " cables";
     }
 
@@ -214,7 +208,7 @@ public final class ChoicePresenter {
     public void erase() {
         withChoice(opened -> {
             Area area = opened.chosen().orElseThrow();
-            int cables = area.cables(opened.now()).size();
+            int cables = area.cables(opened.now()).map(Area::size).orElse(0);
             plates.draw().endStroke();
             opened.stepAsMeant(
                     "Erase " + (cables == 1 ? "1 cable" : cables + " cables"), Putting.lifted(opened.now(), area));
@@ -265,16 +259,14 @@ public final class ChoicePresenter {
         withChoice(opened -> {
             Plate plate = opened.now();
             Area area = opened.chosen().orElseThrow();
-            Set<Character> there = new TreeSet<>();
-            area.cables(plate).forEach(s -> there.add(plate.cellAt(s.row(), plate.from() + s.index())));
-            view.askRecolour(plate.palette(), there, plates.draw().colour()).ifPresent(answer -> {
-                var spots = area.cables(plate).stream()
-                        .filter(s -> answer.from().isEmpty()
-                                || answer.from().get() == plate.cellAt(s.row(), plate.from() + s.index()))
-                        .toList();
-                String name = "Recolour to " + DrawPresenter.name(plate, answer.to());
-                plates.draw().step(name, p -> CableEdits.recolour(p, spots, answer.to()));
-            });
+            view.askRecolour(
+                            plate.palette(),
+                            Recolour.there(plate, area),
+                            plates.draw().colour())
+                    .ifPresent(answer -> plates.draw()
+                            .step(
+                                    "Recolour to " + DrawPresenter.name(plate, answer.to()),
+                                    p -> Recolour.of(p, area, answer.from(), answer.to())));
         });
     }
 
@@ -343,7 +335,7 @@ public final class ChoicePresenter {
     private void withChoice(java.util.function.Consumer<OpenPlate> then) {
         plates.drawable().ifPresent(opened -> {
             boolean isThere = opened.chosen()
-                    .filter(area -> !area.cables(opened.now()).isEmpty())
+                    .filter(area -> area.cables(opened.now()).isPresent())
                     .isPresent();
             if (isThere) {
                 then.accept(opened);

@@ -7,7 +7,6 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartSurface;
-import platekeep.client.plate.chart.ZoomSteps;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;
@@ -23,7 +22,6 @@ final class Header extends JPanel {
     private final JToggleButton chartButton = new JToggleButton("Chart", true);
     private final JToggleButton clothButton = new JToggleButton("Cloth");
     private final JButton save;
-    private int zoom = 12;
     private boolean isFitted = true;
 
     Header(ChartSurface chart, PlateEars ears) {
@@ -43,9 +41,6 @@ final class Header extends JPanel {
         add(Widgets.iconButton("zoom-in", Sign.ZOOM_IN.icon(20), "Zoom in (Ctrl++)", () -> zoomBy(1)));
         add(Widgets.iconButton("zoom-fit", Sign.FIT.icon(20), "See the whole plate (Ctrl+0)", this::fit));
         add(save);
-        chart.addPropertyChangeListener("zoom", e -> {
-            zoom = (Integer) e.getNewValue();
-        });
     }
 
     private void way(JToggleButton button, String name, ButtonGroup group, PlatePainter.View way) {
@@ -67,7 +62,7 @@ final class Header extends JPanel {
 
     void zoomBy(int steps) {
         isFitted = false;
-        chart.zoom(ZoomSteps.next(zoom, steps));
+        chart.zoomBy(steps);
     }
 
     void fit() {

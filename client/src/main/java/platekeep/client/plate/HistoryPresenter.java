@@ -45,26 +45,31 @@ public final class HistoryPresenter {
 
     private void suggest(OpenPlate opened) {
         opened.steps().endStroke();
-        Plate plate = RowIds.given(opened.now());
+        Plate drawn = opened.now();
+        Plate plate = RowIds.given(drawn);
+        Optional<Plate> saved = opened.saved();
         room.work(
-                (Progress progress) -> opened.saved()
-                        .map(before -> Comparison.of(before, plate).words())
+                (Progress progress) -> saved.map(
+                                before -> Comparison.of(before, plate).words())
                         .orElse(List.of("First version")),
-                words -> askReason(opened, plate, words));
+                words -> askReason(opened, new Ready(plate, drawn), words));
     }
 
-    private void askReason(OpenPlate opened, Plate plate, List<String> words) {
+    /** What is to be saved, and as what it stood on the chart. */
+    private record Ready(Plate plate, Plate drawn) {}
+
+    private void askReason(OpenPlate opened, Ready ready, List<String> words) {
         Hand own = opened.library().hand().orElseThrow();
         List<Hand> hands = Suggestions.hands(own, opened.history());
         view.askReason(Suggestions.reason(words), hands.stream().map(Hand::name).toList())
                 .ifPresent(answer -> {
                     Optional<Hand> other = Optional.of(hands.get(answer.hand())).filter(hand -> !hand.equals(own));
-                    save(opened, plate, answer.reason(), other);
+                    save(opened, ready, answer.reason(), other);
                 });
     }
 
-    private void save(OpenPlate opened, Plate plate, String reason, Optional<Hand> inNameOf) {
-        Saving saving = new Saving(List.of(new Change.PutPlate(plate)), reason, inNameOf, opened.seen());
+    private void save(OpenPlate opened, Ready ready, String reason, Optional<Hand> inNameOf) {
+        Saving saving = new Saving(List.of(new Change.PutPlate(ready.plate())), reason, inNameOf, opened.seen());
         room.front().busy("Saving …");
         room.work(
                 progress -> {
@@ -73,7 +78,8 @@ public final class HistoryPresenter {
                     return version;
                 },
                 version -> {
-                    opened.savedAs(plate, version.id());
+                    opened.savedAs(ready.plate(), ready.drawn(), version.id());
+                    plates.keep(opened);
                     room.front().busy("");
                     room.front().say("Saved: " + reason);
                     room.draftsChanged();
@@ -119,7 +125,8 @@ public final class HistoryPresenter {
         plates.drawn();
         if (opened.isDrawn()) {
             List<String> words = List.of("Version of " + day + " brought back");
-            room.withHand(opened.library(), () -> askReason(opened, RowIds.given(opened.now()), words));
+            Ready ready = new Ready(RowIds.given(opened.now()), opened.now());
+            room.withHand(opened.library(), () -> askReason(opened, ready, words));
         }
     }
 

@@ -15,6 +15,7 @@ import platekeep.model.join.Hands;
 import platekeep.model.join.Join;
 import platekeep.model.plate.Plate;
 import platekeep.model.stitch.KeptKinds;
+import platekeep.model.stitch.Kinds;
 import platekeep.model.stitch.RowIds;
 
 /**
@@ -28,10 +29,11 @@ final class OpenPlate {
     private Optional<String> seen;
     private final Steps steps;
     private List<PlateVersion> history = List.of();
-    private Optional<KeptDraft> offer = Optional.empty();
+    private Optional<Offer> offer = Optional.empty();
     private Optional<String> lookingAt = Optional.empty();
     private Spot cursor = new Spot(0, 0);
     private Plate painted;
+    private Known known;
     private Optional<Area> chosen = Optional.empty();
     private Optional<Lifted> lifted = Optional.empty();
     private Kin kin = Kin.NONE;
@@ -46,8 +48,17 @@ final class OpenPlate {
      */
     record Lifted(Plate ground, Piece piece, Spot corner, Plate result, Optional<Home> home) {}
 
+    /**
+     * A draft of an earlier day that can be gone on with.
+     *
+     * @param words when it was kept and what differs in it
+     */
+    record Offer(KeptDraft draft, String words) {}
+
     /** Where a piece lay, and the plate then. */
     record Home(Spot corner, Plate plate) {}
+
+    private record Known(Plate plate, Kinds kinds) {}
 
     private OpenPlate(Library library, Plate now, Optional<Plate> saved, Optional<String> seen) {
         this.library = library;
@@ -121,9 +132,21 @@ final class OpenPlate {
         steps.stroke(name, kept(base, change.apply(base)));
     }
 
-    private static Plate kept(Plate before, Plate after) {
+    private Plate kept(Plate before, Plate after) {
         boolean isSameChart = before.rows() == after.rows() && before.starts().equals(after.starts());
-        return isSameChart || before == after || isRecoloured(before, after) ? after : KeptKinds.after(before, after);
+        return isSameChart || before == after || isRecoloured(before, after)
+                ? after
+                : KeptKinds.after(before, kinds(before), after);
+    }
+
+    /** The kinds of a plate, kept for the next question; of a stroke all questions are about what was before it. */
+    private Kinds kinds(Plate plate) {
+        if (known == null) {
+            known = new Known(plate, Kinds.of(plate));
+        } else if (known.plate() != plate) {
+            known = new Known(plate, Kinds.of(plate, known.kinds()));
+        }
+        return known.kinds();
     }
 
     /** Whether cables lie where they lay, so that at most colours have changed, and every kind is what it was. */
@@ -181,9 +204,15 @@ final class OpenPlate {
         return saved.isEmpty() || !saved.get().equals(now());
     }
 
-    /** It was saved so. */
-    void savedAs(Plate plate, String version) {
-        steps.settle(plate);
+    /**
+     * It was saved so.
+     *
+     * @param drawn what it was when saving began; what was drawn since is drawn on that version
+     */
+    void savedAs(Plate plate, Plate drawn, String version) {
+        if (steps.now() == drawn) {
+            steps.settle(plate);
+        }
         saved = Optional.of(plate);
         seen = Optional.of(version);
     }
@@ -228,12 +257,12 @@ final class OpenPlate {
                 : Optional.empty();
     }
 
-    Optional<KeptDraft> offer() {
+    Optional<Offer> offer() {
         return offer;
     }
 
-    void offer(Optional<KeptDraft> draft) {
-        offer = draft;
+    void offer(Optional<Offer> newOffer) {
+        offer = newOffer;
     }
 
     Optional<String> lookingAt() {

@@ -20,7 +20,7 @@ import javax.swing.JViewport;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartSurface;
 import platekeep.client.plate.chart.Overlay;
-import platekeep.client.plate.edit.ColourEdits;
+import platekeep.client.plate.edit.ColourCounts;
 import platekeep.client.plate.side.CheckPanel;
 import platekeep.client.plate.side.ColourPanel;
 import platekeep.client.plate.side.ExtrasPanel;
@@ -58,6 +58,7 @@ final class PlatePanel extends JPanel implements PlateView {
     private final HistoryStrip history;
     private final JLabel place = Widgets.faint("place", " ");
     private final ToolBar toolBar = new ToolBar(ears);
+    private final transient ColourCounts counts = new ColourCounts();
     private final CardLayout pages = new CardLayout();
     private transient Optional<String> fitted = Optional.empty();
     private transient PlateState shown = PlateState.NOTHING;
@@ -173,7 +174,7 @@ final class PlatePanel extends JPanel implements PlateView {
         chart.cursor(state.cursor());
         chart.overlay(new Overlay(
                 state.hand().chosen(), state.hand().firstEnd(), state.hand().axis()));
-        colours.show(plate.get(), ColourEdits.counts(plate.get()), state.colour(), state.canDraw());
+        colours.show(plate.get(), counts.of(plate.get()), state.colour(), state.canDraw());
         facts.show(plate.get(), state.canDraw() || isOnlyFacts(state));
         colours.notes(state.findings());
         facts.kin(relatives(state.kin()));

@@ -148,7 +148,8 @@ public final class PlatePresenter implements RoomListener {
         opened.history(library.history(plateId));
         Optional<KeptDraft> caughtUp =
                 draft.isEmpty() ? draft : Optional.of(caughtUp(library, draft.get(), saved.get()));
-        opened.offer(caughtUp.filter(kept -> !kept.plate().equals(opened.now())));
+        opened.offer(caughtUp.filter(kept -> !kept.plate().equals(opened.now()))
+                .map(kept -> new OpenPlate.Offer(kept, offerWords(kept, saved.get()))));
         return opened;
     }
 
@@ -241,7 +242,7 @@ public final class PlatePresenter implements RoomListener {
                 opened.history().stream().map(PlatePresenter::step).toList(),
                 opened.kin(),
                 opened.lookingAt(),
-                opened.offer().map(this::offerWords));
+                opened.offer().map(OpenPlate.Offer::words));
     }
 
     private static HistoryStep step(PlateVersion step) {
@@ -259,11 +260,9 @@ public final class PlatePresenter implements RoomListener {
                 step.names());
     }
 
-    private String offerWords(KeptDraft draft) {
+    private static String offerWords(KeptDraft draft, Plate saved) {
         String when = Dates.time(draft.on().atZone(java.time.ZoneId.systemDefault()));
-        OpenPlate opened = current.orElseThrow();
-        List<String> words = Comparison.of(opened.saved().orElse(draft.plate()), draft.plate())
-                .words();
+        List<String> words = Comparison.of(saved, draft.plate()).words();
         String what = words.isEmpty() ? "" : " " + String.join(" ", words.subList(0, Math.min(2, words.size())));
         return "A draft of " + when + " was not saved as a version." + what;
     }
@@ -274,7 +273,8 @@ public final class PlatePresenter implements RoomListener {
         refresh();
     }
 
-    private void keep(OpenPlate opened) {
+    /** Keeps what was drawn and is in no version as a draft, and drops the draft where there is nothing such; in the background. */
+    void keep(OpenPlate opened) {
         Plate now = opened.now();
         boolean isDrawn = opened.isDrawn();
         keeping.ask(
@@ -309,7 +309,9 @@ public final class PlatePresenter implements RoomListener {
     /** Goes on with the draft that is offered. */
     public void takeOffer() {
         current.ifPresent(opened -> {
-            opened.offer().ifPresent(draft -> opened.steps().take("Go on with the draft", draft.plate()));
+            opened.offer()
+                    .ifPresent(offer -> opened.steps()
+                            .take("Go on with the draft", offer.draft().plate()));
             opened.offer(Optional.empty());
             drawn();
         });

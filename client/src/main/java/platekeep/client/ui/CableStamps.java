@@ -8,11 +8,11 @@ import java.util.HashMap;
 import java.util.Map;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.draw.Drawing;
-import platekeep.model.plate.CableKind;
 
 /**
  * Cables of a chart as small pictures, drawn once for each colour and then put in place dot by dot: the same dots as drawn
- * one by one, at a fraction of the cost. Serves only where every cable begins at a whole dot of the screen.
+ * one by one, at a fraction of the cost. Where a cable would begin between two dots of the screen, each of its edges lies
+ * at the nearest one, so that neighbours still touch and no edge is blurred; pictures then come in up to four sizes.
  *
  * <p>Not for two threads at once.
  */
@@ -20,7 +20,7 @@ final class CableStamps {
     private final ChartScale scale;
     private final double zoom;
     private final int paper;
-    private final Map<Integer, BufferedImage> stamps = new HashMap<>();
+    private final Map<Key, BufferedImage> stamps = new HashMap<>();
 
     private CableStamps(ChartScale scale, double zoom, int paper) {
         this.scale = scale;
@@ -28,21 +28,12 @@ final class CableStamps {
         this.paper = paper;
     }
 
-    /** Whether cables can be stamped: neither turned nor sheared, and each at a whole dot. */
-    static boolean serve(AffineTransform device, ChartScale scale) {
-        double zoom = device.getScaleX();
+    /** Whether cables can be stamped: neither turned nor sheared. */
+    static boolean serve(AffineTransform device) {
         return device.getShearX() == 0
                 && device.getShearY() == 0
-                && zoom == device.getScaleY()
-                && zoom > 0
-                && isWhole(scale.pleat() * zoom)
-                && isWhole(scale.half() * zoom)
-                && isWhole(device.getTranslateX())
-                && isWhole(device.getTranslateY());
-    }
-
-    private static boolean isWhole(double x) {
-        return Math.abs(x - Math.rint(x)) < 1e-6;
+                && device.getScaleX() == device.getScaleY()
+                && device.getScaleX() > 0;
     }
 
     /** These stamps while they are of the scale and theme asked for, else new ones. */
@@ -64,30 +55,37 @@ final class CableStamps {
         AffineTransform device = graphics.getTransform();
         Graphics2D g = (Graphics2D) graphics.create();
         g.setTransform(new AffineTransform());
-        int left = (int) Math.rint(device.getTranslateX());
-        int top = (int) Math.rint(device.getTranslateY());
-        int pleat = (int) Math.rint(scale.pleat() * zoom);
-        int half = (int) Math.rint(scale.half() * zoom);
+        int[] across = new int[columns[1] - columns[0] + 3];
+        for (int i = 0; i < across.length; i++) {
+            across[i] = (int) Math.rint(device.getTranslateX() + scale.left(columns[0] + i) * zoom);
+        }
         for (int row = rows[0]; row <= rows[1]; row++) {
+            int[] down = new int[3];
+            for (int level = 0; level < down.length; level++) {
+                down[level] = (int) Math.rint(device.getTranslateY() + (2 * row + level) * scale.half() * zoom);
+            }
             for (int i = columns[0]; i <= columns[1]; i++) {
                 int rgb = drawing.rgb(row, i);
                 if (rgb != Drawing.NOTHING) {
-                    int down = 2 * row + (drawing.kind(row, i) == CableKind.UP ? 0 : 1);
-                    g.drawImage(stamps.computeIfAbsent(rgb, this::stamp), left + i * pleat, top + down * half, null);
+                    int level = drawing.isUp(row, i) ? 0 : 1;
+                    int left = across[i - columns[0]];
+                    Key key = new Key(rgb, across[i - columns[0] + 2] - left, down[level + 1] - down[level]);
+                    g.drawImage(stamps.computeIfAbsent(key, this::stamp), left, down[level], null);
                 }
             }
         }
         g.dispose();
     }
 
-    private BufferedImage stamp(int rgb) {
-        int width = Math.max(1, (int) Math.rint(scale.cable() * zoom));
-        int height = Math.max(1, (int) Math.rint(scale.half() * zoom));
-        BufferedImage stamp = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+    private record Key(int rgb, int width, int height) {}
+
+    private BufferedImage stamp(Key key) {
+        BufferedImage stamp =
+                new BufferedImage(Math.max(1, key.width()), Math.max(1, key.height()), BufferedImage.TYPE_INT_ARGB_PRE);
         Graphics2D g = stamp.createGraphics();
         PlatePainter.smooth(g);
-        g.scale(zoom, zoom);
-        PlatePainter.paintCable(g, new Color(rgb), scale, 0, 0);
+        g.scale(key.width() / scale.cable(), key.height() / scale.half());
+        PlatePainter.paintCable(g, new Color(key.rgb()), scale, 0, 0);
         g.dispose();
         return stamp;
     }

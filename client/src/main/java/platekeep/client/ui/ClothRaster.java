@@ -7,6 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.Knot;
@@ -42,7 +43,8 @@ final class ClothRaster {
      * @param originY where its top edge lies
      */
     BufferedImage picture(Drawing drawing, int width, int height, double originX, double originY) {
-        int[] pixels = new int[width * height];
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
         PleatedCloth.fill(pixels, width, originX, scale.pleat(), cloth);
         int first = Math.max(0, (int) Math.floor(-originY / scale.row()) - 1);
         int last = Math.min(drawing.rows() - 1, (int) Math.ceil((height - originY) / scale.row()) + 1);
@@ -50,8 +52,6 @@ final class ClothRaster {
             paintRow(pixels, width, height, drawing, row, originX, originY, false);
             paintRow(pixels, width, height, drawing, row, originX, originY, true);
         }
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        image.getRaster().setDataElements(0, 0, width, height, pixels);
         paintTop(image, drawing, originX, originY);
         return image;
     }

@@ -59,20 +59,49 @@ public final class PlatePainter {
     }
 
     private void paintCloth(Graphics2D g, Drawing drawing, ChartScale scale) {
-        Rectangle clip = g.getClipBounds();
-        AffineTransform device = g.getTransform();
-        double zoom = device.getScaleX();
-        ChartScale fine = new ChartScale(scale.pleat() * zoom, scale.half() * zoom);
-        if (raster == null || !raster.isFor(fine, Look.cloth())) {
-            raster = new ClothRaster(fine, Look.cloth());
-        }
-        int width = (int) Math.ceil(clip.width * zoom);
-        int height = (int) Math.ceil(clip.height * zoom);
-        if (width <= 0 || height <= 0) {
+        Device device = Device.of(g, scale);
+        if (device.scale().pleat() < 1) {
+            g.setColor(new Color(Look.cloth()));
+            g.fill(g.getClipBounds());
+            paintBars(g, drawing, scale);
             return;
         }
-        BufferedImage image = raster.picture(drawing, width, height, -clip.x * zoom, -clip.y * zoom);
-        g.drawImage(image, clip.x, clip.y, clip.width, clip.height, null);
+        if (raster == null || !raster.isFor(device.scale(), Look.cloth())) {
+            raster = new ClothRaster(device.scale(), Look.cloth());
+        }
+        Rectangle seen = device.seen();
+        if (!seen.isEmpty()) {
+            device.put(g, raster.picture(drawing, seen.width, seen.height, device.left(), device.top()));
+        }
+    }
+
+    /**
+     * The dots of the screen under a clip: pictures are made for them and put there as they are, never scaled.
+     *
+     * @param seen the clip
+     * @param scale in dots of the screen
+     * @param left where the chart's left edge lies, in dots from the clip's
+     * @param top where its top edge lies
+     */
+    private record Device(Rectangle seen, ChartScale scale, double left, double top) {
+        static Device of(Graphics2D g, ChartScale scale) {
+            AffineTransform to = g.getTransform();
+            double zoom = to.getScaleX();
+            Rectangle seen =
+                    to.createTransformedShape(g.getClipBounds()).getBounds2D().getBounds();
+            return new Device(
+                    seen,
+                    new ChartScale(scale.pleat() * zoom, scale.half() * zoom),
+                    to.getTranslateX() - seen.x,
+                    to.getTranslateY() - seen.y);
+        }
+
+        void put(Graphics2D graphics, BufferedImage image) {
+            Graphics2D g = (Graphics2D) graphics.create();
+            g.setTransform(new AffineTransform());
+            g.drawImage(image, seen.x, seen.y, null);
+            g.dispose();
+        }
     }
 
     private void paintChart(Graphics2D g, Drawing drawing, ChartScale scale) {
@@ -88,11 +117,9 @@ public final class PlatePainter {
         paintGathering(g, drawing, scale);
         int first = Math.max(0, (int) Math.floor(clip.y / scale.row()));
         int last = Math.min(drawing.rows() - 1, (int) Math.floor((clip.getMaxY()) / scale.row()));
-        if (scale.pleat() < FINE
-                && scale.pleat() == Math.rint(scale.pleat())
-                && scale.half() == Math.rint(scale.half())) {
-            paintBars(g, drawing, scale, first, last);
-        } else if (CableStamps.serve(g.getTransform(), scale)) {
+        if (scale.pleat() < FINE) {
+            paintBars(g, drawing, scale);
+        } else if (CableStamps.serve(g.getTransform())) {
             stamps = CableStamps.of(stamps, g.getTransform(), scale);
             stamps.paint(g, drawing, new int[] {first, last}, columns(drawing, scale, clip));
         } else {
@@ -109,26 +136,14 @@ public final class PlatePainter {
     }
 
     /** Cables so small that they are bars of one colour. */
-    private static void paintBars(Graphics2D g, Drawing drawing, ChartScale scale, int first, int last) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
-        int[] columns = columns(drawing, scale, g.getClipBounds());
-        int width = (int) Math.round(scale.cable());
-        int height = (int) Math.round(scale.half());
-        int before = Drawing.NOTHING;
-        for (int row = first; row <= last; row++) {
-            for (int i = columns[0]; i <= columns[1]; i++) {
-                int rgb = drawing.rgb(row, i);
-                if (rgb != Drawing.NOTHING) {
-                    if (rgb != before) {
-                        g.setColor(new Color(rgb));
-                        before = rgb;
-                    }
-                    double y = scale.top(row, drawing.kind(row, i));
-                    g.fillRect((int) scale.left(i), (int) Math.round(y), width, height);
-                }
-            }
+    private static void paintBars(Graphics2D g, Drawing drawing, ChartScale scale) {
+        Device device = Device.of(g, scale);
+        Rectangle seen = device.seen();
+        if (!seen.isEmpty()) {
+            device.put(
+                    g,
+                    BarRaster.picture(drawing, device.scale(), seen.width, seen.height, device.left(), device.top()));
         }
-        smooth(g);
     }
 
     /** The first and the last place of a row that can be seen. */

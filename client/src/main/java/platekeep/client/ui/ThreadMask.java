@@ -1,15 +1,22 @@
 package platekeep.client.ui;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /**
  * One cable of floss as coverage and light for each dot of a small box, so that a cable is painted by mixing rather
  * than by drawing. The thread is a flattened roll of four strands with a slight twist, a band of sheen above its
  * middle, and ends that dip into the pleats; a soft shadow falls below it.
  *
  * <p>Costs as many samples as the box has dots, times {@value #SAMPLES} squared; made once for a scale and a place
- * between two dots, then used for every cable that falls there.
+ * between two dots, then used for every cable that falls there. Mixing is in whole numbers, red and blue at once, and
+ * passes over dots that stay as they are.
+ *
+ * <p>Not for two threads at once.
  */
 final class ThreadMask {
     private static final int SAMPLES = 4;
+    private static final int WHOLE = 256;
 
     /** How far the box reaches beyond the bar, in parts of a half-level, for bulge and shadow. */
     private static final double MARGIN = 0.45;
@@ -19,10 +26,22 @@ final class ThreadMask {
     /** From the bar's whole-dot corner to the box's corner. */
     final int offset;
 
-    final float[] cover;
-    final float[] light;
-    final float[] gloss;
-    final float[] shadow;
+    private final float[] cover;
+    private final float[] light;
+    private final float[] gloss;
+
+    /** What a cable leaves of what lies under it, and what its shadow leaves, in parts of {@value #WHOLE}. */
+    private final int[] keptBelow;
+
+    private final int[] keptInShadow;
+
+    /** The dots that a cable changes, line by line: the first, and the one after the last. */
+    private final int[] coverSpans;
+
+    private final int[] shadowSpans;
+
+    /** The thread of each colour as far as it covers. */
+    private final Map<Integer, int[]> threads = new HashMap<>();
 
     /**
      * @param barWidth in dots
@@ -37,12 +56,32 @@ final class ThreadMask {
         this.cover = new float[width * height];
         this.light = new float[width * height];
         this.gloss = new float[width * height];
-        this.shadow = new float[width * height];
+        this.keptBelow = new int[width * height];
+        this.keptInShadow = new int[width * height];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
                 sample(x, y, barWidth, barHeight, phaseX, phaseY);
             }
         }
+        this.coverSpans = spans(keptBelow);
+        this.shadowSpans = spans(keptInShadow);
+    }
+
+    private int[] spans(int[] kept) {
+        int[] spans = new int[2 * height];
+        for (int y = 0; y < height; y++) {
+            int from = width;
+            int to = 0;
+            for (int x = 0; x < width; x++) {
+                if (kept[y * width + x] != WHOLE) {
+                    from = Math.min(from, x);
+                    to = x + 1;
+                }
+            }
+            spans[2 * y] = from;
+            spans[2 * y + 1] = to;
+        }
+        return spans;
     }
 
     private void sample(int x, int y, double barWidth, double barHeight, double phaseX, double phaseY) {
@@ -65,8 +104,10 @@ final class ThreadMask {
         cover[at] = inside / (float) all;
         light[at] = inside == 0 ? 1 : (float) (lightSum / inside);
         gloss[at] = inside == 0 ? 0 : (float) (glossSum / inside);
-        shadow[at] = (float) shadowAt(
+        keptBelow[at] = Math.round(WHOLE * (1 - cover[at]));
+        double shadow = shadowAt(
                 2 * (x - offset - phaseX + 0.5) / barWidth - 1, 2 * (y - offset - phaseY + 0.5) / barHeight - 1);
+        keptInShadow[at] = keptBelow[at] == 0 ? WHOLE : (int) Math.round(WHOLE * (1 - shadow));
     }
 
     /** The thread's outline: nearly a bar, with softly rounded ends, a little fuller than its level. */
@@ -93,50 +134,60 @@ final class ThreadMask {
         return 0.42 * Math.exp(-6 * (across * across + along * along));
     }
 
-    /** Darkens what lies under a cable whose bar begins at a whole dot. */
+    /** Darkens what lies under a cable whose bar begins at a whole dot; what the cable hides is left alone. */
     void shade(int[] pixels, int imageWidth, int imageHeight, int barX, int barY) {
-        mix(pixels, imageWidth, imageHeight, barX, barY, (at, below) -> {
-            float keep = 1 - shadow[at];
-            return rgb((below >> 16 & 255) * keep, (below >> 8 & 255) * keep, (below & 255) * keep);
-        });
+        int left = barX - offset;
+        int above = barY - offset;
+        int toY = Math.min(height, imageHeight - above);
+        for (int y = Math.max(0, -above); y < toY; y++) {
+            int line = (above + y) * imageWidth + left;
+            int toX = Math.min(shadowSpans[2 * y + 1], imageWidth - left);
+            for (int x = Math.max(shadowSpans[2 * y], -left); x < toX; x++) {
+                pixels[line + x] = part(pixels[line + x], keptInShadow[y * width + x]);
+            }
+        }
     }
 
     /** Lays a cable of a colour over what is there. */
     void lay(int[] pixels, int imageWidth, int imageHeight, int barX, int barY, int colour) {
-        int r = colour >> 16 & 255;
-        int g = colour >> 8 & 255;
-        int b = colour & 255;
-        mix(pixels, imageWidth, imageHeight, barX, barY, (at, below) -> {
-            float c = cover[at];
-            if (c == 0) {
-                return below;
-            }
-            float lit = light[at];
-            float shine = 255 * gloss[at];
-            float keep = 1 - c;
-            return rgb(
-                    (below >> 16 & 255) * keep + c * (r * lit + shine * (1 - r / 420f)),
-                    (below >> 8 & 255) * keep + c * (g * lit + shine * (1 - g / 420f)),
-                    (below & 255) * keep + c * (b * lit + shine * (1 - b / 420f)));
-        });
-    }
-
-    private interface Mix {
-        int of(int at, int below);
-    }
-
-    private void mix(int[] pixels, int imageWidth, int imageHeight, int barX, int barY, Mix mix) {
+        int[] thread = threads.computeIfAbsent(colour, this::thread);
         int left = barX - offset;
         int above = barY - offset;
-        int fromX = Math.max(0, -left);
-        int toX = Math.min(width, imageWidth - left);
         int toY = Math.min(height, imageHeight - above);
         for (int y = Math.max(0, -above); y < toY; y++) {
             int line = (above + y) * imageWidth + left;
-            for (int x = fromX; x < toX; x++) {
-                pixels[line + x] = mix.of(y * width + x, pixels[line + x]);
+            int toX = Math.min(coverSpans[2 * y + 1], imageWidth - left);
+            for (int x = Math.max(coverSpans[2 * y], -left); x < toX; x++) {
+                int at = y * width + x;
+                int kept = keptBelow[at];
+                pixels[line + x] = kept == 0 ? thread[at] : thread[at] + part(pixels[line + x], kept);
             }
         }
+    }
+
+    /** So many parts of {@value #WHOLE} of a colour, rounded. */
+    private static int part(int rgb, int parts) {
+        int redBlue = (rgb & 0xFF00FF) * parts + 0x800080 >>> 8 & 0xFF00FF;
+        int green = (rgb & 0x00FF00) * parts + 0x008000 >>> 8 & 0x00FF00;
+        return redBlue | green;
+    }
+
+    private int[] thread(int colour) {
+        int[] thread = new int[width * height];
+        for (int at = 0; at < thread.length; at++) {
+            if (cover[at] > 0) {
+                int most = 255 - part(0xFF, keptBelow[at]);
+                thread[at] = lit(colour >> 16 & 255, at, most) << 16
+                        | lit(colour >> 8 & 255, at, most) << 8
+                        | lit(colour & 255, at, most);
+            }
+        }
+        return thread;
+    }
+
+    private int lit(int channel, int at, int most) {
+        float shine = 255 * gloss[at] * (1 - channel / 420f);
+        return Math.min(most, clamp(cover[at] * (channel * light[at] + shine)));
     }
 
     static int rgb(float r, float g, float b) {

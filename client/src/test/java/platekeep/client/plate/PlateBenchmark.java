@@ -28,6 +28,7 @@ import platekeep.model.plate.Row;
 import platekeep.model.plate.RowId;
 import platekeep.model.plate.Start;
 import platekeep.model.stitch.KeptKinds;
+import platekeep.model.stitch.Kinds;
 
 /**
  * What drawing and painting cost, in milliseconds of processor time: the median and what 19 of 20 stay under, after warming up. One
@@ -47,8 +48,8 @@ public final class PlateBenchmark {
         for (int size : new int[] {200, 2000}) {
             Plate plate = picture(size);
             edits(size + " x " + size + ": ", plate);
-            for (int pleat : new int[] {1, 4, 8, 14, 40}) {
-                painting(size + " x " + size + ", " + pleat + " dots a pleat: ", plate, pleat);
+            for (double pleat : new double[] {0.25, 1, 2, 4, 8, 14, 40}) {
+                painting(size + " x " + size + ", " + pleat + " dots a pleat", plate, pleat);
             }
         }
     }
@@ -58,7 +59,8 @@ public final class PlateBenchmark {
         for (int r = 0; r < size; r++) {
             StringBuilder cells = new StringBuilder();
             for (int i = 0; i < size; i++) {
-                cells.append(Math.sin(r / 9.0) + Math.cos(i / 11.0) > -0.3 ? "abc".charAt(r / 5 % 3) : Row.EMPTY);
+                boolean isThere = i > 0 && i < size - 1 && Math.sin(r / 9.0) + Math.cos(i / 11.0) > -0.3;
+                cells.append(isThere ? "abc".charAt(r / 5 % 3) : Row.EMPTY);
             }
             rows.add(new Row(Optional.of(RowId.of(36 * 36 * 36 + r)), cells.toString()));
         }
@@ -78,40 +80,48 @@ public final class PlateBenchmark {
         List<Spot> stroke = CableEdits.line(new Spot(size / 2, size / 4), new Spot(size / 2 + 3, size / 4 + 6));
         Plate painted = CableEdits.paint(plate, stroke, 'b');
         time(name + "paint 7 cables", () -> CableEdits.paint(plate, stroke, 'b'));
-        time(name + "keep kinds after it", () -> KeptKinds.after(plate, painted));
-        time(name + "make it ready to be drawn", () -> Drawing.of(painted));
+        Kinds kinds = Kinds.of(plate);
+        Drawing before = Drawing.of(plate);
+        time(name + "keep kinds after it", () -> KeptKinds.after(plate, kinds, painted));
+        time(name + "open: make it ready to be drawn", () -> Drawing.of(painted));
+        time(name + "make it ready to be drawn after a stroke", () -> before.changedTo(painted));
         time(name + "stroke as a whole, painted at 14 dots a pleat", () -> {
-            Plate kept = KeptKinds.after(plate, CableEdits.paint(plate, stroke, 'b'));
-            Drawing after = Drawing.of(kept);
+            Plate kept = KeptKinds.after(plate, kinds, CableEdits.paint(plate, stroke, 'b'));
+            Drawing after = before.changedTo(kept);
             ChartScale scale = ChartScale.whole(14);
             int top = (int) scale.top(size / 2);
             Rectangle clip = new Rectangle((int) scale.left(size / 4.0), top, WINDOW.width, (int) (4 * scale.row()));
-            return paint(after, scale, PlatePainter.View.CHART, clip);
+            return paint(after, scale, PlatePainter.View.CHART, clip, 1);
         });
-        Drawing drawn = Drawing.of(plate);
         Plate recoloured = CableEdits.recolour(plate, stroke, 'c');
-        time(name + "make it ready where only colours changed", () -> drawn.changedTo(recoloured));
+        time(name + "make it ready where only colours changed", () -> before.changedTo(recoloured));
         time(name + "line from corner to corner", () -> CableEdits.line(new Spot(0, 0), new Spot(size - 1, size / 2)));
-        time(name + "fill", () -> CableEdits.alike(plate, new Spot(0, 0)));
-        Area area = Area.figure(plate, new Spot(0, 0)).orElseThrow();
+        time(name + "fill", () -> CableEdits.alike(plate, new Spot(0, 1)));
+        Area area = Area.figure(plate, new Spot(0, 1)).orElseThrow();
         time(name + "lift a figure off", () -> Putting.lifted(plate, area));
         Plate ground = Putting.lifted(plate, area);
         Piece piece = Piece.of(plate, area).orElseThrow();
         time(name + "put a figure down where it is dragged to", () -> Putting.down(piece, ground, new Spot(0, 1)));
     }
 
-    private static void painting(String name, Plate plate, int pleat) {
+    private static void painting(String name, Plate plate, double pleat) {
         Drawing drawing = Drawing.of(plate);
-        ChartScale scale = ChartScale.whole(pleat);
-        time(name + "a window of the chart", () -> paint(drawing, scale, PlatePainter.View.CHART, WINDOW));
-        time(name + "a window of the cloth", () -> paint(drawing, scale, PlatePainter.View.CLOTH, WINDOW));
+        ChartScale scale = pleat < 1 ? ChartScale.exact(pleat) : ChartScale.whole((int) pleat);
+        time(name + ": a window of the chart", () -> paint(drawing, scale, PlatePainter.View.CHART, WINDOW, 1));
+        time(name + ": a window of the cloth", () -> paint(drawing, scale, PlatePainter.View.CLOTH, WINDOW, 1));
+        if (pleat >= 1) {
+            time(name + " by 1.5: chart", () -> paint(drawing, scale, PlatePainter.View.CHART, WINDOW, 1.5));
+            time(name + " by 1.5: cloth", () -> paint(drawing, scale, PlatePainter.View.CLOTH, WINDOW, 1.5));
+        }
     }
 
     private static final PlatePainter PAINTER = new PlatePainter();
-    private static final BufferedImage SCREEN = new BufferedImage(1000, 620, BufferedImage.TYPE_INT_RGB);
+    private static final BufferedImage SCREEN = new BufferedImage(1500, 930, BufferedImage.TYPE_INT_RGB);
 
-    private static Object paint(Drawing drawing, ChartScale scale, PlatePainter.View view, Rectangle clip) {
+    private static Object paint(
+            Drawing drawing, ChartScale scale, PlatePainter.View view, Rectangle clip, double zoom) {
         Graphics2D g = SCREEN.createGraphics();
+        g.scale(zoom, zoom);
         g.translate(-clip.x, -clip.y);
         g.setClip(clip);
         PAINTER.paint(g, drawing, scale, view);

@@ -56,6 +56,72 @@ class PaintersTest {
         assertCables(painted(scale, PlatePainter.View.CLOTH), scale, 0, 0);
     }
 
+    /**
+     * The screens that are about: one dot to a unit, and finer ones at 1.25, 1.5 and 2. Every zoom, and both views: the
+     * dot at the middle of each cable's place by the geometry has that cable's colour.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.25, 1.5, 2})
+    void everyCableLiesWhereTheGeometrySaysAtEveryZoomOnEveryScreen(double screen) {
+        for (int pleat : new int[] {1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 17, 20, 24, 28, 34, 40, 48, 64}) {
+            ChartScale scale = ChartScale.whole(pleat);
+            ChartScale dots = new ChartScale(scale.pleat() * screen, scale.half() * screen);
+            assertCables(painted(scale, PlatePainter.View.CHART, screen), dots, 3 * screen, 5 * screen);
+            if (pleat > 1) {
+                assertCables(painted(scale, PlatePainter.View.CLOTH, screen), dots, 3 * screen, 5 * screen);
+            }
+        }
+    }
+
+    /** Seen so small that it has no outline, a bar is all the dots nearest to its place and none beside them. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.25, 1.5, 2})
+    void smallBarsFillJustTheDotsNearestToTheirPlaces(double screen) {
+        for (int pleat : new int[] {1, 2, 3}) {
+            ChartScale scale = ChartScale.whole(pleat);
+            BufferedImage image = painted(scale, PlatePainter.View.CHART, screen);
+            for (int row = 0; row < drawing.rows(); row++) {
+                for (int i = 0; i < drawing.positions(); i++) {
+                    if (drawing.rgb(row, i) != Drawing.NOTHING && !isOnCentre(i)) {
+                        double top = (5 + scale.top(row, drawing.kind(row, i))) * screen;
+                        assertFilled(
+                                image,
+                                new int[] {dot((3 + scale.left(i)) * screen), dot((3 + scale.left(i + 2)) * screen)},
+                                new int[] {dot(top), dot(top + scale.half() * screen)},
+                                drawing.rgb(row, i));
+                    }
+                }
+            }
+        }
+    }
+
+    private static int dot(double edge) {
+        return (int) Math.rint(edge);
+    }
+
+    private static void assertFilled(BufferedImage image, int[] across, int[] down, int rgb) {
+        for (int y = down[0]; y < down[1]; y++) {
+            for (int x = across[0]; x < across[1]; x++) {
+                assertThat(image.getRGB(x, y) & 0xFFFFFF).as("dot %d, %d", x, y).isEqualTo(rgb);
+            }
+        }
+    }
+
+    /** On a finer screen, with the chart's corner a little way into the picture. */
+    private BufferedImage painted(ChartScale scale, PlatePainter.View way, double screen) {
+        BufferedImage image = new BufferedImage(
+                (int) Math.ceil((scale.left(drawing.pleats()) + 6) * screen),
+                (int) Math.ceil((scale.top(drawing.rows()) + 10) * screen),
+                BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.scale(screen, screen);
+        g.translate(3, 5);
+        g.setClip(-3, -5, (int) scale.left(drawing.pleats()) + 6, (int) scale.top(drawing.rows()) + 10);
+        new PlatePainter().paint(g, drawing, scale, way);
+        g.dispose();
+        return image;
+    }
+
     @Test
     void theSmallPictureShowsEachCableInItsColour() {
         Dimension size = new Dimension(90, 80);

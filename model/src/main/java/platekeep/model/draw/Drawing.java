@@ -34,8 +34,10 @@ public final class Drawing {
     private final Plate plate;
     private final int rows;
     private final int positions;
-    private final int[] rgb;
-    private final boolean[] up;
+    private final Kinds kinds;
+    private final Checkerboard emptyIsUp;
+    private final int[][] rgb;
+    private final boolean[][] up;
     private final List<GatheringRow> gathering;
     private final List<Strand> strands;
     private final List<Knot> knots;
@@ -44,18 +46,26 @@ public final class Drawing {
 
     private Drawing(Plate plate, Kinds kinds) {
         this.plate = plate;
+        this.kinds = kinds;
+        this.emptyIsUp = Checkerboard.of(plate);
         this.rows = plate.rows().size();
         this.positions = plate.positions();
-        this.rgb = new int[rows * positions];
-        this.up = new boolean[rows * positions];
-        fill(kinds);
+        this.rgb = new int[rows][];
+        this.up = new boolean[rows][];
+        int[] colours = colours(plate);
+        for (int row = 0; row < rows; row++) {
+            rgb[row] = rgbOf(row, colours);
+            up[row] = upOf(row);
+        }
         this.levels = new Levels(plate);
         this.strands = LineStrands.of(plate, levels);
         this.knots = knots(plate);
-        this.top = strands.stream()
-                .mapToDouble(s -> Math.min(s.y1(), s.y2()) - 0.5)
-                .reduce(0, Math::min);
+        this.top = top(strands);
         this.gathering = levels.between(top, rows);
+    }
+
+    private static double top(List<Strand> strands) {
+        return strands.stream().mapToDouble(s -> Math.min(s.y1(), s.y2()) - 0.5).reduce(0, Math::min);
     }
 
     /** The plate, drawn as it is to be worked. */
@@ -63,44 +73,55 @@ public final class Drawing {
         return new Drawing(plate, Kinds.of(plate));
     }
 
-    private Drawing(Plate plate, Drawing before) {
+    /** A plate with the shape of another one: rows that look the same are shared with that one's drawing. */
+    private Drawing(Plate plate, Kinds kinds, Drawing before) {
         this.plate = plate;
+        this.kinds = kinds;
+        this.emptyIsUp = Checkerboard.of(plate);
         this.rows = before.rows;
         this.positions = before.positions;
         this.rgb = before.rgb.clone();
-        this.up = before.up;
-        this.levels = before.levels;
-        this.strands = before.strands;
-        this.knots = before.knots;
-        this.top = before.top;
-        this.gathering = before.gathering;
+        this.up = before.up.clone();
         int[] colours = colours(plate);
+        boolean hasColours = plate.palette().equals(before.plate.palette());
+        boolean hasEmpty = rows == 0 || emptyIsUp.at(0, 0) == before.emptyIsUp.at(0, 0);
         for (int row = 0; row < rows; row++) {
-            String cells = plate.rows().get(row).cells();
-            boolean isSame = plate.rows().get(row) == before.plate.rows().get(row);
-            for (int i = 0; i < positions && !isSame; i++) {
-                char cell = cells.charAt(i);
-                rgb[row * positions + i] = cell == Row.EMPTY ? NOTHING : colours[cell & 127];
+            if (!hasColours || plate.rows().get(row) != before.plate.rows().get(row)) {
+                rgb[row] = rgbOf(row, colours);
+            }
+            if (!hasEmpty || !kinds.hasRowOf(before.kinds, row)) {
+                up[row] = upOf(row);
             }
         }
+        boolean hasLevels = plate.cloth().equals(before.plate.cloth())
+                && plate.starts().equals(before.plate.starts())
+                && plate.lines().equals(before.plate.lines())
+                && hasColours
+                && hasIdsOf(before.plate);
+        this.levels = hasLevels ? before.levels : new Levels(plate);
+        this.strands = hasLevels ? before.strands : LineStrands.of(plate, levels);
+        this.knots = plate.marks().isEmpty() ? List.of() : knots(plate);
+        this.top = hasLevels ? before.top : top(strands);
+        this.gathering = hasLevels ? before.gathering : levels.between(top, rows);
+    }
+
+    private boolean hasIdsOf(Plate other) {
+        boolean isSame = true;
+        for (int row = 0; isSame && row < rows; row++) {
+            isSame = plate.rows().get(row) == other.rows().get(row)
+                    || plate.rows().get(row).id().equals(other.rows().get(row).id());
+        }
+        return isSame;
     }
 
     /**
-     * The drawing of a plate that this one was changed to. Where only cables got other colours, as in most strokes, it
-     * costs a copy; else it is made anew.
+     * The drawing of a plate that this one was changed to. While the chart keeps its size, it costs as much as the rows
+     * that changed and the runs of cables in all of them; else it is made anew.
      */
     public Drawing changedTo(Plate after) {
-        boolean isRecoloured = after.starts().equals(plate.starts())
-                && after.palette().equals(plate.palette())
-                && after.marks().equals(plate.marks())
-                && after.lines().equals(plate.lines())
-                && after.cloth().equals(plate.cloth())
-                && after.pleats().equals(plate.pleats())
-                && after.rows().size() == rows;
-        for (int row = 0; isRecoloured && row < rows; row++) {
-            isRecoloured = after.rows().get(row).liesLike(plate.rows().get(row));
-        }
-        return isRecoloured ? new Drawing(after, this) : of(after);
+        boolean hasShape = after.pleats().equals(plate.pleats()) && after.rows().size() == rows;
+        Kinds now = Kinds.of(after, kinds);
+        return hasShape ? new Drawing(after, now, this) : new Drawing(after, now);
     }
 
     private static int[] colours(Plate plate) {
@@ -110,18 +131,24 @@ public final class Drawing {
         return colours;
     }
 
-    private void fill(Kinds kinds) {
-        int[] colours = colours(plate);
-        Checkerboard emptyIsUp = Checkerboard.of(plate);
-        for (int row = 0; row < rows; row++) {
-            String cells = plate.rows().get(row).cells();
-            for (int i = 0; i < positions; i++) {
-                char cell = cells.charAt(i);
-                rgb[row * positions + i] = cell == Row.EMPTY ? NOTHING : colours[cell & 127];
-                up[row * positions + i] =
-                        cell == Row.EMPTY ? emptyIsUp.at(row, plate.from() + i) : kinds.isUp(row, plate.from() + i);
-            }
+    private int[] rgbOf(int row, int[] colours) {
+        String cells = plate.rows().get(row).cells();
+        int[] shades = new int[positions];
+        for (int i = 0; i < positions; i++) {
+            char cell = cells.charAt(i);
+            shades[i] = cell == Row.EMPTY ? NOTHING : colours[cell & 127];
         }
+        return shades;
+    }
+
+    private boolean[] upOf(int row) {
+        boolean[] isUp = new boolean[positions];
+        boolean first = emptyIsUp.at(row, plate.from());
+        for (int i = 0; i < positions; i++) {
+            isUp[i] = first ^ (i & 1) == 1;
+        }
+        kinds.writeUp(row, isUp);
+        return isUp;
     }
 
     private static List<Knot> knots(Plate plate) {
@@ -167,12 +194,17 @@ public final class Drawing {
 
     /** The colour of the cable there as {@code 0xRRGGBB}, or {@link #NOTHING}. */
     public int rgb(int row, int index) {
-        return rgb[row * positions + index];
+        return rgb[row][index];
+    }
+
+    /** Whether the cable there is up; where none lies, whether one would be by the plate's first start. */
+    public boolean isUp(int row, int index) {
+        return up[row][index];
     }
 
     /** What the cable there is; where none lies, what it would be by the plate's first start. */
     public CableKind kind(int row, int index) {
-        return up[row * positions + index] ? CableKind.UP : CableKind.DOWN;
+        return up[row][index] ? CableKind.UP : CableKind.DOWN;
     }
 
     /** Whether another drawing has the same rows, pleats, gathering rows, lines and single stitches. */
@@ -187,9 +219,8 @@ public final class Drawing {
 
     /** Whether a row looks the same in another drawing of the same shape. */
     public boolean hasRowOf(Drawing other, int row) {
-        int from = row * positions;
-        int to = from + positions;
-        return Arrays.equals(rgb, from, to, other.rgb, from, to) && Arrays.equals(up, from, to, other.up, from, to);
+        boolean hasShades = rgb[row] == other.rgb[row] || Arrays.equals(rgb[row], other.rgb[row]);
+        return hasShades && (up[row] == other.up[row] || Arrays.equals(up[row], other.up[row]));
     }
 
     /** Whether the spot is on the chart. */

@@ -29,23 +29,30 @@ final class Anchors {
     }
 
     private void find(OldKinds old) {
+        Labels labels = kinds.figures().labels();
         int missing = cell.length;
-        int width = plate.positions();
         for (int r = plate.rows().size() - 1; r >= 0 && missing > 0; r--) {
-            for (int i = 0; i < width; i++) {
-                int position = plate.from() + i;
-                int figure = kinds.figures().at(r, position);
-                if (figure == Figures.NONE || cell[figure] != NONE) {
-                    continue;
-                }
-                Optional<CableKind> had = old.at(r, position);
-                if (had.isPresent()) {
-                    cell[figure] = r * width + i;
-                    phase[figure] = (byte) kinds.phase(r, position, had.get());
+            for (int n = 0; n < labels.runs(r).count(); n++) {
+                int figure = labels.ofRun(r, n);
+                if (cell[figure] == NONE && find(old, figure, r, labels.runs(r), n)) {
                     missing--;
                 }
             }
         }
+    }
+
+    /** Takes the leftmost old cable of a run; whether there is one. */
+    private boolean find(OldKinds old, int figure, int row, Runs runs, int run) {
+        for (int i = runs.from(run); i < runs.end(run); i++) {
+            int position = plate.from() + i;
+            Optional<CableKind> had = old.at(row, position);
+            if (had.isPresent()) {
+                cell[figure] = row * plate.positions() + i;
+                phase[figure] = (byte) kinds.phase(row, position, had.get());
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether the figure has an old cable. */

@@ -40,10 +40,18 @@ public final class KeptKinds {
      * @param edited the plate after it
      */
     public static Plate after(Plate before, Plate edited) {
-        Kinds was = Kinds.of(before);
+        return after(before, Kinds.of(before), edited);
+    }
+
+    /**
+     * As {@link #after(Plate, Plate)}, at less cost.
+     *
+     * @param was the kinds of the plate before the edit
+     */
+    public static Plate after(Plate before, Kinds was, Plate edited) {
         Plate moved = withStarts(edited, new LostStarts(before, was, edited).moved(Set.of()));
         OldKinds old = MovedAlong.of(before, was, edited);
-        return withStarts(moved, new NeededStarts(moved, old).mended(meantOrObeyed(before, was)));
+        return withStarts(moved, new NeededStarts(moved, Kinds.of(moved, was), old).mended(meantOrObeyed(before, was)));
     }
 
     /**
@@ -53,7 +61,16 @@ public final class KeptKinds {
      * @param old the kinds to keep; cables for which it is empty may turn
      */
     public static Plate holding(Plate plate, OldKinds old) {
-        return withStarts(plate, new NeededStarts(plate, old).mended(start -> true));
+        return holding(plate, Kinds.of(plate), old);
+    }
+
+    /**
+     * As {@link #holding(Plate, OldKinds)}, at less cost.
+     *
+     * @param kinds of the same plate
+     */
+    public static Plate holding(Plate plate, Kinds kinds, OldKinds old) {
+        return withStarts(plate, new NeededStarts(plate, kinds, old).mended(start -> true));
     }
 
     /**

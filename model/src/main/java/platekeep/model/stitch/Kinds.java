@@ -31,8 +31,8 @@ public final class Kinds {
     private final byte[] phase;
     private final Start[] own;
 
-    private Kinds(Plate plate) {
-        this.figures = Figures.of(plate);
+    private Kinds(Plate plate, Figures figures) {
+        this.figures = figures;
         this.rows = plate.rows().size();
         this.pleat = plate.from();
         this.phase = new byte[figures.count()];
@@ -42,7 +42,17 @@ public final class Kinds {
 
     /** Linear in the cells of the chart. */
     public static Kinds of(Plate plate) {
-        return new Kinds(plate);
+        return new Kinds(plate, Figures.of(plate));
+    }
+
+    /**
+     * As {@link #of(Plate)}, but only as dear as the rows that changed and the runs of cables in all of them, where the
+     * plate was made by changing another one.
+     *
+     * @param before the kinds of that other one
+     */
+    public static Kinds of(Plate plate, Kinds before) {
+        return new Kinds(plate, Figures.of(plate, before.figures));
     }
 
     private void settle(Plate plate) {
@@ -111,6 +121,35 @@ public final class Kinds {
     public boolean isUp(int row, int position) {
         int figure = figures.at(row, position);
         return figure != Figures.NONE && parity(row, position) != phase[figure];
+    }
+
+    /**
+     * Writes down where in a row the up cables lie; what no cable lies at is left as it is.
+     *
+     * @param row top row 0
+     * @param up a value for each cell of the row
+     */
+    public void writeUp(int row, boolean[] up) {
+        Labels labels = figures.labels();
+        Runs runs = labels.runs(row);
+        for (int n = 0; n < runs.count(); n++) {
+            int ofRun = phase[labels.ofRun(row, n)];
+            for (int i = runs.from(n); i < runs.end(n); i++) {
+                up[i] = parity(row, pleat + i) != ofRun;
+            }
+        }
+    }
+
+    /** Whether the cables of a row lie at the same places and are what they were in another plate as many rows high. */
+    public boolean hasRowOf(Kinds other, int row) {
+        Labels labels = figures.labels();
+        Labels otherLabels = other.figures.labels();
+        boolean isSame =
+                rows == other.rows && pleat == other.pleat && labels.runs(row).lieLike(otherLabels.runs(row));
+        for (int n = 0; isSame && n < labels.runs(row).count(); n++) {
+            isSame = phase[labels.ofRun(row, n)] == other.phase[otherLabels.ofRun(row, n)];
+        }
+        return isSame;
     }
 
     /** The start on the figure that counts; empty for a figure that follows the first start of the plate. */

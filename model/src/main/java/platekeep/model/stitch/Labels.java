@@ -3,7 +3,6 @@ package platekeep.model.stitch;
 import java.util.Arrays;
 import java.util.function.IntFunction;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.Row;
 
 /**
  * The cells of a chart, labelled by the set of joined cables they belong to.
@@ -12,14 +11,18 @@ import platekeep.model.plate.Row;
  * each other are joined is asked of a {@link Link}. Labels are given out from the bottom row up, in each row from the
  * left, so label order is the order of each set's leftmost cable in its lowest row.
  *
- * <p>Idea: one scan over runs of cables with a union-find (smaller root wins, paths halved), a second scan that numbers
- * the roots and measures the sets. Linear in the cells but for the inverse Ackermann factor; no recursion; four bytes a
- * cell and six numbers a set.
+ * <p>Idea: a union-find over the {@link Runs runs} of cables rather than over cells (smaller root wins, paths halved),
+ * then one scan that numbers the roots and measures the sets. Linear in the runs but for the inverse Ackermann factor;
+ * no recursion. A label is found by halving the runs of a row; once a good part of all cells was asked for, the labels are
+ * laid out, four bytes a cell.
  */
 public final class Labels {
 
     /** No cable lies here. */
     public static final int NONE = -1;
+
+    /** Laid out once one in so many of its cells was asked for. */
+    private static final int OFTEN = 32;
 
     /** Whether a cable is joined to the one over the same pleats in the row above; both are there. */
     @FunctionalInterface
@@ -36,9 +39,11 @@ public final class Labels {
         boolean upward(int row, int index);
     }
 
-    private final int rows;
+    private final Runs[] runs;
     private final int width;
-    private final int[] label;
+    private final int[][] set;
+    private volatile int[] laidOut;
+    private int asked;
     private int count;
     private int[] cells = new int[16];
     private int[] top = new int[16];
@@ -47,18 +52,21 @@ public final class Labels {
     private int[] from = new int[16];
     private int[] to = new int[16];
 
-    private Labels(int rows, int width) {
-        this.rows = rows;
+    private Labels(Runs[] runs, int width) {
+        this.runs = runs;
         this.width = width;
-        this.label = new int[Math.multiplyExact(rows, width)];
+        this.set = new int[runs.length][];
     }
 
     static Labels of(Plate plate, Link link) {
-        return of(
-                plate.rows().size(),
-                plate.positions(),
-                r -> plate.rows().get(r).cells().toCharArray(),
-                link);
+        return of(Runs.of(plate), plate.positions(), link);
+    }
+
+    /** As {@link #of(Plate, Link)} where the runs of the plate's rows are known already. */
+    static Labels of(Runs[] runs, int width, Link link) {
+        Labels labels = new Labels(runs, width);
+        labels.number(labels.join(link));
+        return labels;
     }
 
     /**
@@ -67,57 +75,62 @@ public final class Labels {
      * @param row the cells of a row, top row 0, each {@code width} long; not changed
      */
     public static Labels ofFigures(int rows, int width, IntFunction<char[]> row) {
-        return of(rows, width, row, Link.TOUCHING);
-    }
-
-    private static Labels of(int rows, int width, IntFunction<char[]> row, Link link) {
-        Labels labels = new Labels(rows, width);
-        labels.number(labels.join(row, link));
-        return labels;
+        Runs[] runs = new Runs[rows];
+        Arrays.setAll(runs, r -> Runs.of(String.valueOf(row.apply(r))));
+        return of(runs, width, Link.TOUCHING);
     }
 
     /** Gives each run a provisional label and joins it to the row below; returns the forest of labels. */
-    private int[] join(IntFunction<char[]> chart, Link link) {
-        int[] parent = new int[64];
-        int runs = 0;
-        for (int r = rows - 1; r >= 0; r--) {
-            char[] row = chart.apply(r);
-            for (int i = 0; i < width; i++) {
-                int cell = r * width + i;
-                if (row[i] == Row.EMPTY) {
-                    label[cell] = NONE;
-                    continue;
-                }
-                if (i > 0 && label[cell - 1] != NONE) {
-                    label[cell] = label[cell - 1];
-                } else {
-                    parent = runs == parent.length ? Arrays.copyOf(parent, runs * 2) : parent;
-                    parent[runs] = runs;
-                    label[cell] = runs++;
-                }
-                if (r + 1 < rows && label[cell + width] != NONE && link.upward(r + 1, i)) {
-                    unite(parent, label[cell], label[cell + width]);
-                }
+    private int[] join(Link link) {
+        int[] parent = new int[Arrays.stream(runs).mapToInt(Runs::count).sum()];
+        Arrays.setAll(parent, run -> run);
+        int given = 0;
+        for (int r = runs.length - 1; r >= 0; r--) {
+            set[r] = new int[runs[r].count()];
+            for (int n = 0; n < set[r].length; n++) {
+                set[r][n] = given++;
+            }
+            if (r + 1 < runs.length) {
+                join(parent, r, link);
             }
         }
         return parent;
     }
 
+    /** Joins the runs of a row to those of the row below that lie under them. */
+    private void join(int[] parent, int row, Link link) {
+        Runs above = runs[row];
+        Runs below = runs[row + 1];
+        int a = 0;
+        int b = 0;
+        while (a < above.count() && b < below.count()) {
+            int begin = Math.max(above.from(a), below.from(b));
+            int end = Math.min(above.end(a), below.end(b));
+            for (int i = begin; i < end; i++) {
+                if (link.upward(row + 1, i)) {
+                    unite(parent, set[row][a], set[row + 1][b]);
+                    break;
+                }
+            }
+            if (above.end(a) < below.end(b)) {
+                a++;
+            } else {
+                b++;
+            }
+        }
+    }
+
     private void number(int[] parent) {
         int[] given = new int[parent.length];
         Arrays.fill(given, NONE);
-        for (int r = rows - 1; r >= 0; r--) {
-            for (int i = 0; i < width; i++) {
-                int cell = r * width + i;
-                if (label[cell] == NONE) {
-                    continue;
-                }
-                int root = root(parent, label[cell]);
+        for (int r = runs.length - 1; r >= 0; r--) {
+            for (int n = 0; n < set[r].length; n++) {
+                int root = root(parent, set[r][n]);
                 if (given[root] == NONE) {
-                    given[root] = begin(r, i);
+                    given[root] = begin(r, runs[r].from(n));
                 }
-                label[cell] = given[root];
-                measure(given[root], r, i);
+                set[r][n] = given[root];
+                measure(given[root], r, n);
             }
         }
     }
@@ -139,11 +152,13 @@ public final class Labels {
         return count++;
     }
 
-    private void measure(int set, int row, int index) {
-        cells[set]++;
-        top[set] = row;
-        from[set] = Math.min(from[set], index);
-        to[set] = Math.max(to[set], index);
+    private void measure(int label, int row, int run) {
+        int begin = runs[row].from(run);
+        int end = runs[row].end(run);
+        cells[label] += end - begin;
+        top[label] = row;
+        from[label] = Math.min(from[label], begin);
+        to[label] = Math.max(to[label], end - 1);
     }
 
     private static int root(int[] parent, int of) {
@@ -162,11 +177,21 @@ public final class Labels {
     }
 
     int rows() {
-        return rows;
+        return runs.length;
     }
 
     int width() {
         return width;
+    }
+
+    /** The runs of cables in a row. */
+    Runs runs(int row) {
+        return runs[row];
+    }
+
+    /** The label of a run of a row. */
+    int ofRun(int row, int run) {
+        return set[row][run];
     }
 
     /** How many sets there are. */
@@ -176,35 +201,64 @@ public final class Labels {
 
     /** The label at a row (top row 0) and cell (from 0); {@link #NONE} where no cable lies or outside the chart. */
     public int at(int row, int index) {
-        return row < 0 || row >= rows || index < 0 || index >= width ? NONE : label[row * width + index];
+        if (row < 0 || row >= runs.length || index < 0 || index >= width) {
+            return NONE;
+        }
+        int[] all = laidOut;
+        if (all == null && ++asked > runs.length * width / OFTEN) {
+            all = layOut();
+        }
+        if (all != null) {
+            return all[row * width + index];
+        }
+        int run = runs[row].at(index);
+        return run < 0 ? NONE : set[row][run];
+    }
+
+    private int[] layOut() {
+        int[] all = new int[Math.multiplyExact(runs.length, width)];
+        Arrays.fill(all, NONE);
+        for (int r = 0; r < runs.length; r++) {
+            for (int n = 0; n < set[r].length; n++) {
+                Arrays.fill(all, r * width + runs[r].from(n), r * width + runs[r].end(n), set[r][n]);
+            }
+        }
+        laidOut = all;
+        return all;
     }
 
     /** A set measured, its positions counted from {@code pleat}, the first pleat of the chart. */
-    Figure figure(int set, int pleat) {
+    Figure figure(int label, int pleat) {
         return new Figure(
-                set, cells[set], top[set], bottom[set], pleat + from[set], pleat + to[set], pleat + first[set]);
+                label,
+                cells[label],
+                top[label],
+                bottom[label],
+                pleat + from[label],
+                pleat + to[label],
+                pleat + first[label]);
     }
 
     /** How many cables a set has. */
-    public int cells(int set) {
-        return cells[set];
+    public int cells(int label) {
+        return cells[label];
     }
 
     /** From its leftmost to its rightmost cell, both included. */
-    int width(int set) {
-        return to[set] - from[set] + 1;
+    int width(int label) {
+        return to[label] - from[label] + 1;
     }
 
-    int top(int set) {
-        return top[set];
+    int top(int label) {
+        return top[label];
     }
 
-    int bottom(int set) {
-        return bottom[set];
+    int bottom(int label) {
+        return bottom[label];
     }
 
     /** The cell of the set's leftmost cable in its lowest row. */
-    int first(int set) {
-        return first[set];
+    int first(int label) {
+        return first[label];
     }
 }

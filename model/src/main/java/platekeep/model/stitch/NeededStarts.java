@@ -28,7 +28,14 @@ final class NeededStarts {
     private final BitSet settled = new BitSet();
 
     NeededStarts(Plate plate, OldKinds old) {
-        this.kinds = Kinds.of(plate);
+        this(plate, Kinds.of(plate), old);
+    }
+
+    /**
+     * @param kinds of the same plate
+     */
+    NeededStarts(Plate plate, Kinds kinds, OldKinds old) {
+        this.kinds = kinds;
         this.anchors = new Anchors(plate, kinds, old);
         this.index = Kinds.indexOf(plate.rows());
         this.starts = new ArrayList<>(plate.starts());

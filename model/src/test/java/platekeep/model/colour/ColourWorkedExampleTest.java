@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -93,6 +94,30 @@ class ColourWorkedExampleTest {
     @Test
     void pureRedSeenWithoutTheConesForLongWaves() {
         assertThat(ColourVision.PROTAN.seen(0xFF0000)).isEqualTo(109 << 16 | 95 << 8);
+    }
+
+    /** Source: as above; all nine numbers of each of the three matrices, red, green and blue light in this order. */
+    @ParameterizedTest
+    @CsvSource({
+        "PROTAN, .152286, 1.052583, -.204868, .114503, .786281, .099216, -.003882, -.048116, 1.051998",
+        "DEUTAN, .367322, .860646, -.227968, .280085, .672501, .047413, -.011820, .042940, .968881",
+        "TRITAN, 1.255528, -.076749, -.178779, -.078411, .930809, .147602, .004733, .691367, .303900"
+    })
+    void theMatricesAreThePublishedOnes(ArgumentsAccessor row) {
+        ColourVision vision = ColourVision.valueOf(row.getString(0));
+        for (int at = 0; at < 9; at++) {
+            assertThat(vision.entry(at / 3, at % 3)).isEqualTo(row.getDouble(at + 1));
+        }
+    }
+
+    /**
+     * Source: IEC 61966-2-1:1999, the luminances of its primaries, 0.2126, 0.7152 and 0.0722 of white; CIE 15:2004,
+     * lightness is 116 times the cube root of the luminance, less 16; worked by hand.
+     */
+    @ParameterizedTest
+    @CsvSource({"FF0000, 53.23", "00FF00, 87.74", "0000FF, 32.30"})
+    void thePrimariesAreAsLightAsTheirLuminanceSays(String rgb, double lightness) {
+        assertThat(Lab.of(Integer.parseInt(rgb, 16)).l()).isCloseTo(lightness, within(0.015));
     }
 
     /** CIELAB of the primaries of sRGB against D65 as commonly printed: from memory. */

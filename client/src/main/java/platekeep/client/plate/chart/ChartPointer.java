@@ -86,7 +86,7 @@ final class ChartPointer extends MouseAdapter {
             JViewport port = (JViewport) surface.getParent();
             Point seen = port.getViewPosition();
             Point fixed = new Point(e.getX() - seen.x, e.getY() - seen.y);
-            surface.zoom(ZoomSteps.next((int) surface.scale().pleat(), -e.getWheelRotation()), fixed);
+            surface.zoomBy(-e.getWheelRotation(), fixed);
         } else {
             surface.getParent().dispatchEvent(SwingUtilities.convertMouseEvent(surface, e, surface.getParent()));
         }

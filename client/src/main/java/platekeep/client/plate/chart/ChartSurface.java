@@ -205,20 +205,28 @@ public final class ChartSurface extends JComponent implements Accessible {
         }
     }
 
-    /** Draws so many dots to a pleat, keeping the middle of what is seen in its place. */
-    public void zoom(int pleat) {
-        Point middle = new Point(getVisibleRect().width / 2, getVisibleRect().height / 2);
-        zoom(pleat, middle);
+    /** Draws so many steps larger, or smaller where negative, keeping the middle of what is seen in its place. */
+    public void zoomBy(int steps) {
+        zoom(ZoomSteps.next(scale.pleat(), steps));
     }
 
-    /** Draws so many dots to a pleat, keeping a point of the view in its place. */
-    void zoom(int pleat, Point fixed) {
+    /** As {@link #zoomBy(int)}, keeping a point of the view in its place. */
+    void zoomBy(int steps, Point fixed) {
+        zoom(ZoomSteps.next(scale.pleat(), steps), fixed);
+    }
+
+    /** Draws so many dots to a pleat, keeping the middle of what is seen in its place. */
+    public void zoom(double pleat) {
+        zoom(pleat, new Point(getVisibleRect().width / 2, getVisibleRect().height / 2));
+    }
+
+    private void zoom(double pleat, Point fixed) {
         JViewport port = (JViewport) getParent();
         Point at = port.getViewPosition();
         Point origin = origin();
         double x = (at.x + fixed.x - origin.x) / scale.pleat();
         double y = (at.y + fixed.y - origin.y) / scale.row();
-        scale = ChartScale.whole(Math.max(1, Math.min(64, pleat)));
+        scale = scale(Math.max(ZoomSteps.least(), Math.min(ZoomSteps.most(), pleat)));
         setSize(getPreferredSize());
         port.validate();
         Point now = origin();
@@ -230,7 +238,11 @@ public final class ChartSurface extends JComponent implements Accessible {
                 Math.max(0, Math.min(top, getHeight() - extent.height))));
         revalidate();
         repaint();
-        firePropertyChange("zoom", null, pleat);
+    }
+
+    /** Whole dots where a pleat has at least one. */
+    private static ChartScale scale(double pleat) {
+        return pleat >= 1 ? ChartScale.whole((int) pleat) : ChartScale.exact(pleat);
     }
 
     /** Zooms so that the whole plate is seen. */
@@ -241,11 +253,11 @@ public final class ChartSurface extends JComponent implements Accessible {
         Dimension extent = port.getExtentSize();
         double across = extent.width - MARGIN - Rulers.BESIDE - LABELS;
         double down = extent.height - MARGIN - Rulers.ABOVE;
-        int pleat = 1;
-        while (pleat < 40
-                && ChartScale.whole(pleat + 1).left(new Copies(drawing).fittedPleats()) <= across
-                && ChartScale.whole(pleat + 1).top(drawing.height()) <= down) {
-            pleat++;
+        double pleats = new Copies(drawing).fittedPleats();
+        double pleat = 40;
+        while (pleat > ZoomSteps.least()
+                && (scale(pleat).left(pleats) > across || scale(pleat).top(drawing.height()) > down)) {
+            pleat = pleat > 1 ? pleat - 1 : ZoomSteps.next(pleat, -1);
         }
         zoom(pleat);
     }

@@ -1,13 +1,23 @@
 package platekeep.client.plate.chart;
 
-/** The dots to a pleat that one zooms through. */
-public final class ZoomSteps {
-    private static final int[] STEPS = {1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 17, 20, 24, 28, 34, 40, 48, 64};
+/** The dots to a pleat that one zooms through; below one, several pleats share a dot. */
+final class ZoomSteps {
+    private static final double[] STEPS = {
+        0.125, 0.25, 0.375, 0.5, 0.75, 1, 2, 3, 4, 5, 6, 8, 10, 12, 14, 17, 20, 24, 28, 34, 40, 48, 64
+    };
 
     private ZoomSteps() {}
 
+    static double least() {
+        return STEPS[0];
+    }
+
+    static double most() {
+        return STEPS[STEPS.length - 1];
+    }
+
     /** So many steps up from a size, or down where negative; the ends are kept to. */
-    public static int next(int pleat, int by) {
+    static double next(double pleat, int by) {
         int at = 0;
         while (at < STEPS.length - 1 && STEPS[at + 1] <= pleat) {
             at++;

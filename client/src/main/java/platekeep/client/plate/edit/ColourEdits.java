@@ -1,29 +1,12 @@
 package platekeep.client.plate.edit;
 
-import java.util.SortedMap;
-import java.util.TreeMap;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.Row;
 
-/** Counting and changing colours. */
+/** Changing colours. */
 public final class ColourEdits {
 
     private ColourEdits() {}
-
-    /** How many cables each colour of the palette has, 0 too. */
-    public static SortedMap<Character, Integer> counts(Plate plate) {
-        int[] count = new int[128];
-        for (Row row : plate.rows()) {
-            String cells = row.cells();
-            for (int i = 0; i < cells.length(); i++) {
-                count[cells.charAt(i) & 127]++;
-            }
-        }
-        SortedMap<Character, Integer> counts = new TreeMap<>();
-        plate.palette().entries().keySet().forEach(key -> counts.put(key, count[key]));
-        return counts;
-    }
 
     /** Puts a colour into the palette, new or in the place of the one that has this key. */
     public static Plate put(Plate plate, char key, Colour colour) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
-import platekeep.model.stitch.Figure;
 import platekeep.model.stitch.Figures;
 
 /**
@@ -41,7 +40,7 @@ public final class Area {
         return new Area(top, left, height, width, all);
     }
 
-    /** Some places of a rectangle, counted row by row from its corner. */
+    /** Some places of a rectangle, counted row by row from its corner; not changed afterwards. */
     static Area of(Spot corner, int height, int width, BitSet places) {
         return new Area(corner.row(), corner.index(), height, width, places);
     }
@@ -56,19 +55,9 @@ public final class Area {
     /** The cables of the figure at a spot; empty where no cable lies. Linear in the cells of the chart. */
     public static Optional<Area> figure(Plate plate, Spot spot) {
         Figures figures = Figures.of(plate);
-        return figures.figureAt(spot.row(), plate.from() + spot.index()).map(f -> of(figures, f, plate.from()));
-    }
-
-    private static Area of(Figures figures, Figure figure, int from) {
-        int height = figure.rows();
-        int width = figure.to() - figure.from() + 1;
-        BitSet places = new BitSet(height * width);
-        for (int r = 0; r < height; r++) {
-            for (int i = 0; i < width; i++) {
-                places.set(r * width + i, figures.at(figure.top() + r, figure.from() + i) == figure.number());
-            }
-        }
-        return new Area(figure.top(), figure.from() - from, height, width, places);
+        return figures.figureAt(spot.row(), plate.from() + spot.index())
+                .map(f ->
+                        new Area(f.top(), f.from() - plate.from(), f.rows(), f.to() - f.from() + 1, figures.cells(f)));
     }
 
     public int top() {
@@ -104,8 +93,12 @@ public final class Area {
     }
 
     public boolean has(Spot spot) {
-        int r = spot.row() - top;
-        int i = spot.index() - left;
+        return has(spot.row(), spot.index());
+    }
+
+    boolean has(int row, int index) {
+        int r = row - top;
+        int i = index - left;
         return r >= 0 && r < height && i >= 0 && i < width && places.get(r * width + i);
     }
 
@@ -118,22 +111,58 @@ public final class Area {
         return spots;
     }
 
-    /** The box around the cables that lie in it; the area itself where none does. */
-    public Area boxOfCables(Plate plate) {
-        List<Spot> cables = cables(plate);
-        if (cables.isEmpty()) {
-            return this;
-        }
-        int[] rows = cables.stream().mapToInt(Spot::row).toArray();
-        int[] places = cables.stream().mapToInt(Spot::index).sorted().toArray();
-        return between(new Spot(rows[0], places[0]), new Spot(rows[rows.length - 1], places[places.length - 1]));
+    /** How many places it has. */
+    public int size() {
+        return places.cardinality();
     }
 
-    /** Its places at which a cable lies. */
-    public List<Spot> cables(Plate plate) {
-        return spots().stream()
-                .filter(s -> plate.cellAt(s.row(), plate.from() + s.index()) != Row.EMPTY)
-                .toList();
+    /** The box around the cables that lie in it; the area itself where none does. */
+    public Area boxOfCables(Plate plate) {
+        return cables(plate)
+                .map(c -> between(new Spot(c.top, c.left), new Spot(c.bottom(), c.right())))
+                .orElse(this);
+    }
+
+    /** Those of its places at which a cable lies; empty where none does. Linear in its places. */
+    public Optional<Area> cables(Plate plate) {
+        int[] box = {Integer.MAX_VALUE, -1, Integer.MAX_VALUE, -1};
+        BitSet found = (BitSet) places.clone();
+        for (int r = 0; r < height; r++) {
+            int row = top + r;
+            boolean isOnChart = row >= 0 && row < plate.rows().size();
+            String cells = isOnChart ? plate.rows().get(row).cells() : "";
+            int begin = r * width - left;
+            int end = (r + 1) * width;
+            for (int at = places.nextSetBit(r * width); at >= 0 && at < end; at = places.nextSetBit(at + 1)) {
+                int index = at - begin;
+                if (index < 0 || index >= cells.length() || cells.charAt(index) == Row.EMPTY) {
+                    found.clear(at);
+                } else {
+                    box[0] = Math.min(box[0], row);
+                    box[1] = row;
+                    box[2] = Math.min(box[2], index);
+                    box[3] = Math.max(box[3], index);
+                }
+            }
+        }
+        return box[1] < 0 ? Optional.empty() : Optional.of(new Area(top, left, height, width, found).cut(box));
+    }
+
+    /** What lies between two rows and two positions, all included. */
+    private Area cut(int[] box) {
+        int newHeight = box[1] - box[0] + 1;
+        int newWidth = box[3] - box[2] + 1;
+        if (newHeight == height && newWidth == width) {
+            return this;
+        }
+        BitSet kept = new BitSet(newHeight * newWidth);
+        for (int r = 0; r < newHeight; r++) {
+            int begin = (box[0] - top + r) * width + box[2] - left;
+            for (int at = places.nextSetBit(begin); at >= 0 && at < begin + newWidth; at = places.nextSetBit(at + 1)) {
+                kept.set(r * newWidth + at - begin);
+            }
+        }
+        return new Area(box[0], box[2], newHeight, newWidth, kept);
     }
 
     public Area moved(int rows, int positions) {
@@ -148,7 +177,13 @@ public final class Area {
         int newWidth = Math.max(right(), other.right()) - newLeft + 1;
         BitSet both = new BitSet(newHeight * newWidth);
         for (Area area : List.of(this, other)) {
-            area.spots().forEach(s -> both.set((s.row() - newTop) * newWidth + s.index() - newLeft));
+            for (int r = area.top; r <= area.bottom(); r++) {
+                for (int i = area.left; i <= area.right(); i++) {
+                    if (area.has(r, i)) {
+                        both.set((r - newTop) * newWidth + i - newLeft);
+                    }
+                }
+            }
         }
         return new Area(newTop, newLeft, newHeight, newWidth, both);
     }

@@ -38,6 +38,7 @@ public final class Piece {
     private final int width;
     private final char[] cells;
     private final BitSet up;
+    private final BitSet places;
     private final Palette palette;
     private final List<Held<Start>> starts;
     private final List<Held<Mark>> marks;
@@ -57,6 +58,12 @@ public final class Piece {
         this.width = width;
         this.cells = cells;
         this.up = up;
+        this.places = new BitSet(cells.length);
+        for (int at = 0; at < cells.length; at++) {
+            if (cells[at] != Row.EMPTY) {
+                places.set(at);
+            }
+        }
         this.palette = palette;
         this.starts = List.copyOf(pins.starts());
         this.marks = List.copyOf(pins.marks());
@@ -70,42 +77,37 @@ public final class Piece {
      * whole gets a start of its own, where it is the only one.
      */
     public static Optional<Piece> of(Plate plate, Area area) {
-        List<Spot> cables = area.cables(plate);
-        if (cables.isEmpty()) {
-            return Optional.empty();
-        }
-        Kinds kinds = Kinds.of(plate);
-        int[] box = box(cables);
-        int height = box[1] - box[0] + 1;
-        int width = box[3] - box[2] + 1;
-        char[] cells = new char[height * width];
-        Arrays.fill(cells, Row.EMPTY);
-        BitSet up = new BitSet(cells.length);
-        TreeMap<Character, Colour> used = new TreeMap<>();
-        for (Spot spot : cables) {
-            int at = (spot.row() - box[0]) * width + spot.index() - box[2];
-            cells[at] = plate.cellAt(spot.row(), plate.from() + spot.index());
-            up.set(at, kinds.isUp(spot.row(), plate.from() + spot.index()));
-            if (!used.containsKey(cells[at])) {
-                char key = cells[at];
-                plate.palette().get(key).ifPresent(colour -> used.put(key, colour));
-            }
-        }
-        Pins pins = new PinsOf(plate, cells, box, width).found(kinds, cables.size());
-        pins.marks()
-                .forEach(held -> plate.palette()
-                        .get(held.what().colour())
-                        .ifPresent(colour -> used.put(held.what().colour(), colour)));
-        return Optional.of(new Piece(height, width, cells, up, new Palette(used), pins));
+        return area.cables(plate).map(cables -> of(plate, Kinds.of(plate), cables));
     }
 
-    private static int[] box(List<Spot> cables) {
-        return new int[] {
-            cables.stream().mapToInt(Spot::row).min().orElseThrow(),
-            cables.stream().mapToInt(Spot::row).max().orElseThrow(),
-            cables.stream().mapToInt(Spot::index).min().orElseThrow(),
-            cables.stream().mapToInt(Spot::index).max().orElseThrow()
-        };
+    /**
+     * @param cables an area in which a cable lies everywhere, as small as may be
+     */
+    static Piece of(Plate plate, Kinds kinds, Area cables) {
+        int width = cables.width();
+        char[] cells = new char[cables.height() * width];
+        Arrays.fill(cells, Row.EMPTY);
+        BitSet up = new BitSet(cells.length);
+        boolean[] isUp = new boolean[plate.positions()];
+        boolean[] isUsed = new boolean[128];
+        for (int r = 0; r < cables.height(); r++) {
+            String row = plate.rows().get(cables.top() + r).cells();
+            kinds.writeUp(cables.top() + r, isUp);
+            for (int i = 0; i < width; i++) {
+                if (cables.has(cables.top() + r, cables.left() + i)) {
+                    char cell = row.charAt(cables.left() + i);
+                    cells[r * width + i] = cell;
+                    up.set(r * width + i, isUp[cables.left() + i]);
+                    isUsed[cell & 127] = true;
+                }
+            }
+        }
+        int[] box = {cables.top(), cables.bottom(), cables.left(), cables.right()};
+        Pins pins = new PinsOf(plate, cells, box, width).found(kinds, cables.size());
+        pins.marks().forEach(held -> isUsed[held.what().colour() & 127] = true);
+        TreeMap<Character, Colour> used = new TreeMap<>(plate.palette().entries());
+        used.keySet().removeIf(key -> !isUsed[key & 127]);
+        return new Piece(cables.height(), width, cells, up, new Palette(used), pins);
     }
 
     /** What is pinned to the cables that were cut out. */
@@ -133,16 +135,21 @@ public final class Piece {
 
         private Optional<Held<Start>> whole(Kinds kinds, int cables) {
             Figures figures = kinds.figures();
-            int[] numbers = new int[cables];
-            int found = 0;
+            int number = Figures.NONE;
             for (int at = 0; at < cells.length; at++) {
-                if (cells[at] != Row.EMPTY) {
-                    numbers[found++] = figures.at(box[0] + at / width, plate.from() + box[2] + at % width);
+                boolean begins = cells[at] != Row.EMPTY && (at % width == 0 || cells[at - 1] == Row.EMPTY);
+                if (begins) {
+                    int here = figures.at(box[0] + at / width, plate.from() + box[2] + at % width);
+                    if (number != Figures.NONE && here != number) {
+                        return Optional.empty();
+                    }
+                    number = here;
                 }
             }
-            Figure figure = figures.get(numbers[0]);
-            boolean isOne = Arrays.stream(numbers).allMatch(n -> n == numbers[0]) && figure.cables() == cables;
-            return isOne ? plate.rows().get(figure.bottom()).id().map(id -> own(figure, kinds, id)) : Optional.empty();
+            Figure figure = figures.get(number);
+            return figure.cables() == cables
+                    ? plate.rows().get(figure.bottom()).id().map(id -> own(figure, kinds, id))
+                    : Optional.empty();
         }
 
         private Held<Start> own(Figure figure, Kinds kinds, RowId id) {
@@ -210,6 +217,10 @@ public final class Piece {
         return cells[row * width + index];
     }
 
+    boolean isUp(int row, int index) {
+        return up.get(row * width + index);
+    }
+
     CableKind kind(int row, int index) {
         return up.get(row * width + index) ? CableKind.UP : CableKind.DOWN;
     }
@@ -228,11 +239,12 @@ public final class Piece {
 
     /** Where its cables lie when its top left corner lies at a spot; may reach beyond the chart. */
     public Area at(Spot corner) {
-        BitSet places = new BitSet(cells.length);
-        for (int at = 0; at < cells.length; at++) {
-            places.set(at, cells[at] != Row.EMPTY);
-        }
         return Area.of(corner, height, width, places);
+    }
+
+    /** How many cables it has. */
+    public int cables() {
+        return places.cardinality();
     }
 
     /** As a copy: what was remarked is said once, and the gathering row of a start is the old place's. */

@@ -54,29 +54,54 @@ public final class Putting {
 
     /** The plate without the cables of an area, the single stitches on them and what was remarked there. */
     public static Plate lifted(Plate plate, Area area) {
-        Optional<Piece> piece = Piece.of(plate, area);
-        if (piece.isEmpty()) {
-            return plate;
-        }
-        List<StringBuilder> cells = cells(plate);
-        for (Spot spot : area.cables(plate)) {
-            cells.get(spot.row()).setCharAt(spot.index(), Row.EMPTY);
+        return lift(plate, area).map(Lift::ground).orElse(plate);
+    }
+
+    /**
+     * What was lifted, and what is left.
+     *
+     * @param corner where its top left corner lay
+     */
+    public record Lift(Piece piece, Spot corner, Plate ground) {}
+
+    /** Lifts the cables of an area off with all that belongs to them; empty where none lies. */
+    public static Optional<Lift> lift(Plate plate, Area area) {
+        return area.cables(plate).map(cables -> {
+            Kinds kinds = Kinds.of(plate);
+            Piece piece = Piece.of(plate, kinds, cables);
+            return new Lift(piece, new Spot(cables.top(), cables.left()), without(plate, kinds, cables, piece));
+        });
+    }
+
+    private static Plate without(Plate plate, Kinds kinds, Area cables, Piece piece) {
+        List<Row> rows = new ArrayList<>(plate.rows());
+        for (int row = cables.top(); row <= cables.bottom(); row++) {
+            char[] cells = rows.get(row).cells().toCharArray();
+            for (int i = cables.left(); i <= cables.right(); i++) {
+                cells[i] = cables.has(row, i) ? Row.EMPTY : cells[i];
+            }
+            rows.set(row, changed(rows.get(row), cells));
         }
         Set<Mark> marks = new HashSet<>();
-        piece.get().marks().forEach(held -> marks.add(held.what()));
+        piece.marks().forEach(held -> marks.add(held.what()));
         Set<Remark> remarks = new HashSet<>();
-        piece.get().remarks().forEach(held -> remarks.add(held.what()));
+        piece.remarks().forEach(held -> remarks.add(held.what()));
         Plate without = plate.edit()
-                .rows(rows(plate, cells))
+                .rows(rows)
                 .starts(plate.starts().stream()
-                        .filter(s -> !isOnCable(plate, area, s))
+                        .filter(s -> !isOnCable(plate, cables, s))
                         .toList())
                 .marks(plate.marks().stream().filter(m -> !marks.contains(m)).toList())
                 .remarks(plate.remarks().stream()
                         .filter(r -> !remarks.contains(r))
                         .toList())
                 .build();
-        return KeptKinds.after(plate, without);
+        return KeptKinds.after(plate, kinds, without);
+    }
+
+    private static Row changed(Row row, char[] cells) {
+        String text = String.valueOf(cells);
+        return row.cells().equals(text) ? row : row.withCells(text);
     }
 
     private static boolean isOnCable(Plate plate, Area area, Start start) {
@@ -145,14 +170,18 @@ public final class Putting {
     }
 
     private Put put(Palette palette, List<Start> groundStarts) {
-        List<StringBuilder> cells = cells(ground);
+        List<Row> rows = new ArrayList<>(ground.rows());
+        char[] newKey = newKeys();
         for (int r = 0; r < piece.height(); r++) {
+            Row row = rows.get(corner.row() + r);
+            char[] cells = row.cells().toCharArray();
             for (int i = 0; i < piece.width(); i++) {
-                if (piece.cell(r, i) != Row.EMPTY) {
-                    char cell = piece.cell(r, i);
-                    cells.get(corner.row() + r).setCharAt(corner.index() + i, keys.getOrDefault(cell, cell));
+                char cell = piece.cell(r, i);
+                if (cell != Row.EMPTY) {
+                    cells[corner.index() + i] = newKey[cell & 127];
                 }
             }
+            rows.set(corner.row() + r, changed(row, cells));
         }
         List<Mark> marks = new ArrayList<>(ground.marks());
         piece.marks().forEach(held -> marks.add(moved(held)));
@@ -160,21 +189,26 @@ public final class Putting {
         piece.remarks().forEach(held -> remarks.add(movedRemark(held)));
         Plate painted = ground.edit()
                 .palette(palette)
-                .rows(rows(ground, cells))
+                .rows(rows)
                 .starts(starts(groundStarts))
                 .marks(marks)
                 .remarks(remarks)
                 .build();
-        Plate held = KeptKinds.holding(painted, this::wanted);
-        return new Put(held, turned(held));
+        Kinds kinds = Kinds.of(painted, was);
+        Plate held = KeptKinds.holding(painted, kinds, this::wanted);
+        return new Put(held, turned(held, held == painted ? kinds : Kinds.of(held, kinds)));
+    }
+
+    private char[] newKeys() {
+        char[] newKey = new char[128];
+        for (char key = 0; key < newKey.length; key++) {
+            newKey[key] = keys.getOrDefault(key, key);
+        }
+        return newKey;
     }
 
     private Optional<CableKind> wanted(int row, int position) {
         return ofPiece(row, position).or(() -> was.at(row, position));
-    }
-
-    private boolean isWantedUp(int row, int position) {
-        return ofPiece(row, position).map(kind -> kind == CableKind.UP).orElseGet(() -> was.isUp(row, position));
     }
 
     private Optional<CableKind> ofPiece(int row, int position) {
@@ -184,16 +218,26 @@ public final class Putting {
         return isThere ? Optional.of(piece.kind(r, i)) : Optional.empty();
     }
 
-    private int turned(Plate plate) {
-        Kinds is = Kinds.of(plate);
+    private int turned(Plate plate, Kinds is) {
         int turned = 0;
-        for (int r = 0; r < plate.rows().size(); r++) {
-            String cells = plate.rows().get(r).cells();
-            for (int i = 0; i < cells.length(); i++) {
-                if (cells.charAt(i) != Row.EMPTY) {
-                    int p = plate.from() + i;
-                    turned += is.isUp(r, p) == isWantedUp(r, p) ? 0 : 1;
+        boolean[] wanted = new boolean[plate.positions()];
+        boolean[] isUp = new boolean[plate.positions()];
+        for (int row = 0; row < plate.rows().size(); row++) {
+            int r = row - corner.row();
+            boolean isBeside = r < 0 || r >= piece.height();
+            if (isBeside && is.hasRowOf(was, row)) {
+                continue;
+            }
+            was.writeUp(row, wanted);
+            for (int i = 0; i < piece.width() && !isBeside; i++) {
+                if (piece.cell(r, i) != Row.EMPTY) {
+                    wanted[corner.index() + i] = piece.isUp(r, i);
                 }
+            }
+            is.writeUp(row, isUp);
+            String cells = plate.rows().get(row).cells();
+            for (int i = 0; i < isUp.length; i++) {
+                turned += cells.charAt(i) != Row.EMPTY && isUp[i] != wanted[i] ? 1 : 0;
             }
         }
         return turned;
@@ -247,19 +291,5 @@ public final class Putting {
 
     private RowId idOf(int row) {
         return ground.rows().get(row).id().orElseThrow();
-    }
-
-    private static List<StringBuilder> cells(Plate plate) {
-        return plate.rows().stream().map(row -> new StringBuilder(row.cells())).toList();
-    }
-
-    private static List<Row> rows(Plate plate, List<StringBuilder> cells) {
-        List<Row> rows = new ArrayList<>(cells.size());
-        for (int r = 0; r < cells.size(); r++) {
-            Row row = plate.rows().get(r);
-            String text = cells.get(r).toString();
-            rows.add(row.cells().equals(text) ? row : row.withCells(text));
-        }
-        return rows;
     }
 }

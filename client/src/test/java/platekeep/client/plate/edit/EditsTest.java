@@ -123,7 +123,7 @@ class EditsTest {
     @Test
     void coloursAreCountedAndOnlyUnusedOnesGo() {
         Plate more = ColourEdits.put(PLATE, 'l', new Colour("leaf", "#4F7A3A", 4));
-        assertThat(ColourEdits.counts(more))
+        assertThat(new ColourCounts().of(more))
                 .containsEntry('b', 6)
                 .containsEntry('c', 1)
                 .containsEntry('l', 0);
