@@ -13,6 +13,7 @@ import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.GalleryScreen;
 import platekeep.client.join.JoinScreen;
 import platekeep.client.library.Libraries;
+import platekeep.client.paper.PaperScreen;
 import platekeep.client.partner.PartnerScreen;
 import platekeep.client.plate.PlateScreen;
 import platekeep.client.plate.piece.Motifs;
@@ -86,6 +87,7 @@ final class Wiring {
                 new PlateScreen(room, drafts, new Motifs(dataFolder.resolve("motifs")), thumbnails),
                 new CompareScreen(room),
                 new JoinScreen(room, drafts, new Drafts(dataFolder.resolve("joins"))),
-                new PartnerScreen(room));
+                new PartnerScreen(room),
+                new PaperScreen(room, new Drafts(dataFolder.resolve("paper")), thumbnails));
     }
 }

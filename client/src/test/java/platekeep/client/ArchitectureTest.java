@@ -27,6 +27,9 @@ class ArchitectureTest {
         "platekeep.client.compare..",
         "platekeep.client.join..",
         "platekeep.client.partner..",
+        "platekeep.client.paper..",
+        "platekeep.client.series..",
+        "platekeep.client.carry..",
         "platekeep.client.sheet..",
         "platekeep.client.settings.."
     };

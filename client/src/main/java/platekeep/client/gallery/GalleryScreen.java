@@ -5,6 +5,7 @@ import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
 import platekeep.client.draft.Drafts;
+import platekeep.client.paper.bring.BringItems;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
@@ -21,6 +22,7 @@ public final class GalleryScreen implements Screen {
     private final GalleryPanel panel;
     private final GalleryPresenter presenter;
     private final BeginItems begin;
+    private final BringItems bring;
 
     public GalleryScreen(Workroom room, Drafts drafts, Thumbnails thumbnails) {
         int size = room.settings().number(SIZE).orElse(FIRST_SIZE);
@@ -30,6 +32,7 @@ public final class GalleryScreen implements Screen {
         });
         this.presenter = new GalleryPresenter(room, drafts, panel);
         this.begin = new BeginItems(room, drafts, panel);
+        this.bring = new BringItems(room, panel);
         panel.presenter(presenter);
     }
 
@@ -76,6 +79,7 @@ public final class GalleryScreen implements Screen {
         menu.add(Widgets.item("menu-new-plate", "New plate…", "ctrl N", presenter::begin));
         menu.add(Widgets.item("menu-new-from", "New plate from this one", "ctrl shift N", panel::beginFromChosen));
         begin.addTo(menu);
+        bring.addTo(menu);
         menu.add(Widgets.item("menu-compare-two", "Compare the two chosen", "ctrl D", panel::compareChosen));
         menu.addSeparator();
         menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));

@@ -1,5 +1,6 @@
 package platekeep.client.room;
 
+import java.util.List;
 import java.util.Optional;
 import platekeep.client.library.Library;
 
@@ -23,6 +24,19 @@ public sealed interface Place {
 
     /** The library's shared copy. */
     record Partner(Library library) implements Place {}
+
+    /**
+     * Plates whose facts are filled in one after the other, with their pictures beside; none: those that are only a scan
+     * yet.
+     */
+    record Paper(List<OnePlate> plates) implements Place {
+        public Paper {
+            plates = List.copyOf(plates);
+        }
+    }
+
+    /** A series with its plates in order. */
+    record OneSeries(Library library, String seriesId) implements Place {}
 
     /**
      * One side of a comparison.

@@ -30,14 +30,42 @@ public final class Pictures {
      * @param content the id of the plate's content
      */
     public Optional<BufferedImage> of(String content, Plate plate, Dimension size) {
-        Optional<BufferedImage> ready = thumbnails.ready(content, size);
-        String key = content + size;
+        return of(new PlateSource(content, plate), size);
+    }
+
+    /** The same for anything that can be seen. */
+    public Optional<BufferedImage> of(PictureSource source, Dimension size) {
+        Optional<BufferedImage> ready = thumbnails.ready(source.key(), size);
+        String key = source.key() + size;
         if (ready.isEmpty() && asked.add(key)) {
-            tasks.run(progress -> thumbnails.of(content, plate, size), outcome -> {
+            tasks.run(progress -> thumbnails.of(source, size), outcome -> {
                 asked.remove(key);
                 arrived.run();
             });
         }
         return ready;
+    }
+
+    /** The picture at most as large as a size, without a ground. */
+    public Optional<BufferedImage> fitted(PictureSource source, Dimension into) {
+        return of(new Fitted(source), into);
+    }
+
+    /** A picture without a ground, kept apart from the one with it. */
+    private record Fitted(PictureSource source) implements PictureSource {
+        @Override
+        public String key() {
+            return "fitted " + source.key();
+        }
+
+        @Override
+        public BufferedImage fitted(Dimension into) {
+            return source.fitted(into);
+        }
+
+        @Override
+        public BufferedImage drawn(Dimension size) {
+            return source.fitted(size);
+        }
     }
 }

@@ -20,6 +20,8 @@ public enum Sign {
     JOIN("M5 3v5l7 6l7 -6v-5 M12 14v7 M9 18l3 3l3 -3"),
     PARTNER("M3 8h15 M14 4l4 4l-4 4 M21 16h-15 M10 12l-4 4l4 4"),
     SHEET("M6 3h9l4 4v14h-13z M15 3v4h4 M9 12h7 M9 16h7"),
+    PAPER("M8 3h12v15h-12z M4 7v14h12 M11 13l3 -4l3 4 M11 7h3"),
+    SERIES("M2 6h6v9h-6z M9 6h6v9h-6z M16 6h6v9h-6z M3 19h4 M10 19h4 M17 19h4"),
     SEARCH("M10 4l4 2l2 4l-2 4l-4 2l-4 -2l-2 -4l2 -4z M15 15l6 6"),
     PLUS("M12 4v16 M4 12h16"),
     MINUS("M4 12h16"),

@@ -43,12 +43,17 @@ public final class Thumbnails {
 
     /** The picture, drawn if it is not at hand. */
     public BufferedImage of(String content, Plate plate, Dimension size) {
-        Optional<BufferedImage> ready = ready(content, size);
+        return of(new PlateSource(content, plate), size);
+    }
+
+    /** The picture of anything that can be seen, drawn if it is not at hand. */
+    public BufferedImage of(PictureSource source, Dimension size) {
+        Optional<BufferedImage> ready = ready(source.key(), size);
         if (ready.isPresent()) {
             return ready.get();
         }
-        BufferedImage drawn = draw(plate, size);
-        keep(key(content, size), drawn);
+        BufferedImage drawn = source.drawn(size);
+        keep(key(source.key(), size), drawn);
         return drawn;
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.task.Progress;
 import platekeep.model.join.Hands;
 import platekeep.model.join.Join;
@@ -225,8 +226,8 @@ public final class MemoryLibrary implements Library {
 
     private static Picture picture(Change.PutPicture put) {
         String content = String.format("%08x", Arrays.hashCode(put.bytes()));
-        return new Picture(
-                put.plateId(), put.kind(), put.plateId() + "." + put.kind().word() + "-" + content, content);
+        String name = PictureFiles.name(put.plateId(), put.kind(), put.bytes()).orElseThrow();
+        return new Picture(put.plateId(), put.kind(), "plates/" + name, content);
     }
 
     private static Entry entry(Plate plate) {
