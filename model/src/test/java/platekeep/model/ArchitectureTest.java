@@ -119,6 +119,7 @@ class ArchitectureTest {
         onlyUses("compare", "plate", "text", "stitch");
         onlyUses("join", "plate", "text", "stitch", "compare");
         onlyUses("find", "plate", "text");
+        onlyUses("look", "plate", "stitch");
         onlyUses("draw", "plate", "stitch", "compare", "join");
     }
 
@@ -159,7 +160,7 @@ class ArchitectureTest {
         String[] allowed = Stream.concat(Stream.of(room), Stream.of(others))
                 .map(name -> ROOT + name + "..")
                 .toArray(String[]::new);
-        String[] rest = Stream.of("plate", "colour", "text", "stitch", "compare", "join", "find", "draw")
+        String[] rest = Stream.of("plate", "colour", "text", "stitch", "compare", "join", "find", "look", "draw")
                 .map(name -> ROOT + name + "..")
                 .filter(name -> !List.of(allowed).contains(name))
                 .toArray(String[]::new);

@@ -1,0 +1,244 @@
+package platekeep.model.look;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Row;
+
+/**
+ * One picture laid over another of about its size, where their outlines agree best: in which rows and at how many places
+ * they differ when each colour of the one stands for a colour of the other.
+ *
+ * <p>The places to try come from the pictures' edges and middles; at the best of them each colour stands for the one it
+ * most often lies on. Not the least difference there could be, but that of two pictures that are alike save for a part.
+ *
+ * @param mirror how the other picture was mirrored
+ * @param part whether bands above or below the pictures were left out
+ * @param rows in how many rows they differ
+ * @param places at how many places
+ * @param of at how many places either shows something
+ * @param sameColours whether each colour stands for just the same one, in sRGB
+ */
+public record Overlay(Mirror mirror, boolean part, int rows, int places, int of, boolean sameColours) {
+
+    /** Whether the two are one picture, colours aside. */
+    public boolean isSame() {
+        return places == 0;
+    }
+
+    /** The share of places where they agree, 0 to 1. */
+    public double agreement() {
+        return 1 - places / (double) of;
+    }
+
+    /** Lays one picture over another, mirrored so; empty where they are of quite different sizes or there is none. */
+    public static Optional<Overlay> of(Plate one, Plate other, Mirror mirror) {
+        return Laid.of(one).over(Laid.of(other), mirror);
+    }
+
+    /** A picture that is to be laid over several others. */
+    public static final class Laid {
+        private static final double LARGEST_SCALE = 1.2;
+
+        private final List<Shape> readings;
+        private final List<Moments> moments;
+        private final Palette palette;
+
+        private Laid(List<Shape> readings, Palette palette) {
+            this.readings = readings;
+            this.moments = readings.stream().map(Moments::of).toList();
+            this.palette = palette;
+        }
+
+        /** Linear in the cells of the chart; holds a byte for each. */
+        public static Laid of(Plate plate) {
+            return new Laid(Shape.of(plate), plate.palette());
+        }
+
+        /** The likest way to lay it over another one that is mirrored so; a whole picture rather than a part. */
+        public Optional<Overlay> over(Laid other, Mirror mirror) {
+            Optional<Overlay> best = Optional.empty();
+            for (int a = 0; a < readings.size(); a++) {
+                for (int b = 0; b < other.readings.size(); b++) {
+                    if (isNear(moments.get(a).wide(), other.moments.get(b).wide())
+                            && isNear(
+                                    moments.get(a).high(), other.moments.get(b).high())) {
+                        Shape turned = other.readings.get(b).mirrored(mirror);
+                        Overlay laid = new Laying(readings.get(a), turned).best(mirror, palette, other.palette);
+                        best = best.filter(o -> o.worth() >= laid.worth()).or(() -> Optional.of(laid));
+                    }
+                }
+            }
+            return best;
+        }
+
+        private static boolean isNear(double one, double other) {
+            return Math.max(one, other) <= LARGEST_SCALE * Math.min(one, other);
+        }
+    }
+
+    private double worth() {
+        return part ? agreement() - 0.05 : agreement();
+    }
+
+    /** Two shapes that are laid one over the other. */
+    private static final class Laying {
+        private static final int KEYS = 128;
+
+        private final Shape one;
+        private final Shape other;
+        private final Outline here;
+        private final Outline there;
+
+        Laying(Shape one, Shape other) {
+            this.one = one;
+            this.other = other;
+            this.here = new Outline(one);
+            this.there = new Outline(other);
+        }
+
+        Overlay best(Mirror mirror, Palette first, Palette second) {
+            Moments a = Moments.of(one);
+            Moments b = Moments.of(other);
+            int best = Integer.MAX_VALUE;
+            int[] at = new int[2];
+            for (int dy : tries(one.height(), other.height(), a.down() - b.down())) {
+                for (int dx : tries(one.width(), other.width(), a.across() - b.across())) {
+                    int differing = here.differing(there, dy, dx, best);
+                    if (differing < best) {
+                        best = differing;
+                        at[0] = dy;
+                        at[1] = dx;
+                    }
+                }
+            }
+            return at(at[0], at[1], mirror, first, second);
+        }
+
+        /** Near edge on near edge, far edge on far edge, middle on middle and one to each side of it. */
+        private static int[] tries(int size, int otherSize, double middles) {
+            int middle = (int) Math.round(middles);
+            return Arrays.stream(new int[] {middle, middle - 1, middle + 1, 0, size - otherSize})
+                    .distinct()
+                    .toArray();
+        }
+
+        private Overlay at(int dy, int dx, Mirror mirror, Palette first, Palette second) {
+            int[] stands = stands(dy, dx);
+            int rows = 0;
+            int places = 0;
+            int of = 0;
+            int left = Math.min(0, dx);
+            int right = Math.max(one.width(), other.width() + dx);
+            for (int r = Math.min(0, dy); r < Math.max(one.height(), other.height() + dy); r++) {
+                int inRow = 0;
+                for (int i = left; i < right; i++) {
+                    byte a = at(one, r, i);
+                    byte b = at(other, r - dy, i - dx);
+                    of += a != Shape.OUTSIDE || b != Shape.OUTSIDE ? 1 : 0;
+                    inRow += stands[a] != b ? 1 : 0;
+                }
+                rows += inRow > 0 ? 1 : 0;
+                places += inRow;
+            }
+            boolean isPart = one.isPart() || other.isPart();
+            return new Overlay(mirror, isPart, rows, places, of, sameColours(stands, first, second));
+        }
+
+        private static byte at(Shape shape, int row, int place) {
+            boolean isIn = row >= 0 && row < shape.height() && place >= 0 && place < shape.width();
+            return isIn ? shape.at(row, place) : Shape.OUTSIDE;
+        }
+
+        /** For each colour of the one the colour of the other that it most often lies on; no two stand for one. */
+        private int[] stands(int dy, int dx) {
+            int[] met = new int[KEYS * KEYS];
+            for (int r = Math.max(0, dy); r < Math.min(one.height(), other.height() + dy); r++) {
+                for (int i = Math.max(0, dx); i < Math.min(one.width(), other.width() + dx); i++) {
+                    met[one.at(r, i) * KEYS + other.at(r - dy, i - dx)]++;
+                }
+            }
+            int[] stands = new int[KEYS];
+            Arrays.fill(stands, -1);
+            stands[Shape.OUTSIDE] = Shape.OUTSIDE;
+            boolean[] isTaken = new boolean[KEYS];
+            isTaken[Shape.OUTSIDE] = true;
+            int[] pairs = java.util.stream.IntStream.range(0, met.length)
+                    .filter(pair -> met[pair] > 0)
+                    .boxed()
+                    .sorted((p, q) -> met[q] - met[p])
+                    .mapToInt(Integer::intValue)
+                    .toArray();
+            for (int pair : pairs) {
+                if (stands[pair / KEYS] < 0 && !isTaken[pair % KEYS]) {
+                    stands[pair / KEYS] = pair % KEYS;
+                    isTaken[pair % KEYS] = true;
+                }
+            }
+            return stands;
+        }
+
+        private static boolean sameColours(int[] stands, Palette first, Palette second) {
+            for (int key = 1; key < KEYS; key++) {
+                boolean isGap = key == Row.EMPTY && stands[key] == Row.EMPTY;
+                if (stands[key] >= 0 && !isGap) {
+                    Optional<String> a = first.get((char) key).map(c -> c.srgb());
+                    Optional<String> b = second.get((char) stands[key]).map(c -> c.srgb());
+                    if (a.isEmpty() || !a.equals(b)) {
+                        return false;
+                    }
+                }
+            }
+            return true;
+        }
+    }
+
+    /** The places inside of a shape, a bit each. */
+    private static final class Outline {
+        private final int width;
+        private final int height;
+        private final int words;
+        private final long[] bits;
+
+        Outline(Shape shape) {
+            this.width = shape.width();
+            this.height = shape.height();
+            this.words = width / Long.SIZE + 2;
+            this.bits = new long[words * height];
+            for (int r = 0; r < height; r++) {
+                for (int i = 0; i < width; i++) {
+                    if (shape.at(r, i) != Shape.OUTSIDE) {
+                        bits[r * words + i / Long.SIZE] |= 1L << i;
+                    }
+                }
+            }
+        }
+
+        /** At how many places just one of two is inside, the other one moved so; stops counting at a number. */
+        int differing(Outline other, int dy, int dx, int most) {
+            int differing = 0;
+            int bottom = Math.max(height, other.height + dy);
+            for (int r = Math.min(0, dy); r < bottom && differing < most; r++) {
+                for (int i = Math.min(0, dx); i < Math.max(width, other.width + dx); i += Long.SIZE) {
+                    differing += Long.bitCount(from(r, i) ^ other.from(r - dy, i - dx));
+                }
+            }
+            return differing;
+        }
+
+        /** The 64 places from one on, outside where the shape ends. */
+        private long from(int row, int place) {
+            if (row < 0 || row >= height || place >= width || place <= -Long.SIZE) {
+                return 0;
+            }
+            if (place < 0) {
+                return bits[row * words] << -place;
+            }
+            int at = row * words + place / Long.SIZE;
+            int shift = place % Long.SIZE;
+            return bits[at] >>> shift | bits[at + 1] << 1 << Long.SIZE - 1 - shift;
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package platekeep.model.look;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.plate.Plate;
+
+/**
+ * What a picture looks like, in 152 bytes for each way to read it (one or two as a rule, three at most), made to be
+ * compared by the thousand. It knows no colours, no place on the chart and no size.
+ *
+ * <p>The shape is brought to one place and size by its {@link Moments} and laid on a grid: how far each of 16 x 16 fields
+ * is covered, and how many borders between colours, the outline among them, are crossed on the way across and down each
+ * of 8 x 8 fields. Each number has four steps, written so that step n sets n bits; then the bits that two signatures
+ * share, over those that either has, are the sum of the smaller numbers over the sum of the greater ones (the weighted
+ * Jaccard likeness). A last word holds how wide the shape is for its height.
+ */
+public final class Signature {
+    /** Words of 64 bits for one reading. */
+    static final int WORDS = 19;
+
+    /** The first words tell what is covered, the next where borders lie, the last the proportions. */
+    static final int COVER_WORDS = 12;
+
+    static final int BORDER_WORDS = 18;
+
+    /** In the last word: a band above or below was left out in this reading. */
+    static final long PART = 1L << Long.SIZE - 1;
+
+    /** What two pictures that are alike without their bands are worth against two that are alike as they are. */
+    private static final double PART_WORTH = 0.95;
+
+    static final int FIELDS = 16;
+    static final int BORDER_FIELDS = 8;
+    static final int STEPS = 3;
+
+    private final long[] bits;
+
+    private Signature(long[] bits) {
+        this.bits = bits;
+    }
+
+    /** The signature of a plate's picture; empty where it has no cable. Linear in the cells of the chart. */
+    public static Optional<Signature> of(Plate plate) {
+        List<Shape> readings = Shape.of(plate);
+        long[] bits = new long[WORDS * readings.size()];
+        for (int i = 0; i < readings.size(); i++) {
+            new SignatureWriter(readings.get(i)).write(bits, i * WORDS);
+        }
+        return readings.isEmpty() ? Optional.empty() : Optional.of(new Signature(bits));
+    }
+
+    /** The signature of the picture in a mirror. */
+    public Signature mirrored(Mirror mirror) {
+        if (mirror == Mirror.NONE) {
+            return this;
+        }
+        long[] turned = new long[bits.length];
+        for (int from = 0; from < bits.length; from += WORDS) {
+            int plane = FIELDS * FIELDS / Long.SIZE;
+            for (int step = 0; step < STEPS; step++) {
+                turn(turned, from + step * plane, FIELDS, mirror);
+            }
+            for (int step = 0; step < 2 * STEPS; step++) {
+                turn(turned, from + COVER_WORDS + step, BORDER_FIELDS, mirror);
+            }
+            turned[from + BORDER_WORDS] = bits[from + BORDER_WORDS];
+        }
+        return new Signature(turned);
+    }
+
+    private void turn(long[] turned, int word, int fields, Mirror mirror) {
+        for (int at = 0; at < fields * fields; at++) {
+            int from = mirror.from(at, fields, fields);
+            if ((bits[word + from / Long.SIZE] >>> from % Long.SIZE & 1) != 0) {
+                turned[word + at / Long.SIZE] |= 1L << at % Long.SIZE;
+            }
+        }
+    }
+
+    /** How like the pictures are as they stand, from 0 to 1; of several readings those that are likest. */
+    public double likeness(Signature other) {
+        double best = 0;
+        for (int a = 0; a < bits.length; a += WORDS) {
+            for (int b = 0; b < other.bits.length; b += WORDS) {
+                best = Math.max(best, likeness(bits, a, other.bits, b));
+            }
+        }
+        return best;
+    }
+
+    /** How like two readings are; half of it goes by what is covered, half by where borders lie. */
+    static double likeness(long[] one, int a, long[] other, int b) {
+        double cover = shared(one, a, other, b, 0, COVER_WORDS);
+        double border = shared(one, a, other, b, COVER_WORDS, BORDER_WORDS);
+        return (cover + border) / 2 * most(one[a + BORDER_WORDS], other[b + BORDER_WORDS]);
+    }
+
+    /** How like two readings of these proportions can be at most. */
+    static double most(long one, long other) {
+        int apart = Long.bitCount((one ^ other) & ~PART);
+        return (1 - apart / (double) Long.SIZE) * ((one | other) < 0 ? PART_WORTH : 1);
+    }
+
+    static double shared(long[] one, int a, long[] other, int b, int from, int to) {
+        int both = 0;
+        int either = 0;
+        for (int i = from; i < to; i++) {
+            both += Long.bitCount(one[a + i] & other[b + i]);
+            either += Long.bitCount(one[a + i] | other[b + i]);
+        }
+        return either == 0 ? 1 : both / (double) either;
+    }
+
+    /** How much a reading covers, as a number that mirroring leaves alone. */
+    static int count(long[] bits, int from) {
+        int count = 0;
+        for (int i = from; i < from + COVER_WORDS; i++) {
+            count += Long.bitCount(bits[i]);
+        }
+        return count;
+    }
+
+    /** The words of all readings, one reading after the other. */
+    long[] bits() {
+        return bits.clone();
+    }
+
+    @Override
+    public boolean equals(Object o) {
+        return o instanceof Signature s && Arrays.equals(bits, s.bits);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(bits);
+    }
+}
