@@ -81,13 +81,14 @@ final class Wiring {
 
     private List<Screen> screens(Workroom room) {
         Drafts drafts = new Drafts(dataFolder.resolve("drafts"));
+        Drafts typed = new Drafts(dataFolder.resolve("paper"));
         Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
         return List.of(
-                new GalleryScreen(room, drafts, thumbnails),
+                new GalleryScreen(room, drafts, typed, thumbnails),
                 new PlateScreen(room, drafts, new Motifs(dataFolder.resolve("motifs")), thumbnails),
                 new CompareScreen(room),
                 new JoinScreen(room, drafts, new Drafts(dataFolder.resolve("joins"))),
                 new PartnerScreen(room),
-                new PaperScreen(room, new Drafts(dataFolder.resolve("paper")), thumbnails));
+                new PaperScreen(room, typed, thumbnails));
     }
 }

@@ -16,8 +16,10 @@ import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import platekeep.client.ui.Look;
+import platekeep.client.ui.PictureSource;
 import platekeep.client.ui.Pictures;
 import platekeep.client.ui.PlatePainter;
+import platekeep.client.ui.PlateSource;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Texts;
 import platekeep.client.ui.Widgets;
@@ -31,13 +33,27 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
     private static final int ARC = 10;
 
     private final transient Pictures pictures;
+    private final transient Papers paper;
     private Dimension picture;
     private transient Card card;
     private boolean chosen;
     private boolean focused;
 
-    CardCell(Pictures pictures, Dimension picture) {
+    /** Knows of scans and photos. */
+    interface Papers {
+        /** What is shown in place of a chart; empty where there is a chart or no picture. */
+        Optional<PictureSource> of(Card card);
+
+        /** The name of the library that it lies in; empty where only one is open. */
+        String library(Card card);
+
+        /** What lies beside a chart, in words; empty where nothing does. */
+        String beside(Card card);
+    }
+
+    CardCell(Pictures pictures, Papers paper, Dimension picture) {
         this.pictures = pictures;
+        this.paper = paper;
         this.picture = picture;
     }
 
@@ -74,6 +90,7 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         paintGround(g);
         paintPicture(g);
         paintMarks(g);
+        paintBeside(g);
         paintText(g);
         g.dispose();
     }
@@ -92,7 +109,9 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         int y = GAP + 4;
         double zoom = g.getTransform().getScaleX();
         Dimension dots = new Dimension((int) Math.ceil(picture.width * zoom), (int) Math.ceil(picture.height * zoom));
-        Optional<BufferedImage> ready = card.plate().flatMap(plate -> pictures.of(card.content(), plate, dots));
+        Optional<BufferedImage> ready = card.plate()
+                .flatMap(plate ->
+                        pictures.of(paper.of(card).orElseGet(() -> new PlateSource(card.content(), plate)), dots));
         if (ready.isPresent()) {
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             g.drawImage(ready.get(), x, y, picture.width, picture.height, null);
@@ -131,6 +150,29 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
             case DRAFT -> Look.accent();
             case UNSENT -> new Color(0x4A5A64);
         };
+    }
+
+    /** Says at the left of the picture in which library it is, and that there is paper to be seen beside a chart. */
+    private void paintBeside(Graphics2D g) {
+        int height = g.getFontMetrics(getFont()).getHeight();
+        paintNote(g, paper.beside(card), GAP + picture.height - height - 2);
+        paintNote(g, paper.library(card), GAP + 10);
+    }
+
+    private void paintNote(Graphics2D g, String note, int y) {
+        if (note.isEmpty()) {
+            return;
+        }
+        Font small = getFont().deriveFont(getFont().getSize2D() - 2f);
+        FontMetrics metrics = g.getFontMetrics(small);
+        String words = Texts.cut(note, metrics, picture.width / 2);
+        int height = metrics.getHeight() + 2;
+        int x = GAP + 10;
+        g.setFont(small);
+        g.setColor(Look.card());
+        g.fill(new RoundRectangle2D.Double(x, y, metrics.stringWidth(words) + 14, height, height, height));
+        g.setColor(Look.faintInk());
+        g.drawString(words, x + 7, y + 1 + metrics.getAscent());
     }
 
     private void paintText(Graphics2D g) {

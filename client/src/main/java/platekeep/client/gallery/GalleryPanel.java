@@ -52,9 +52,9 @@ final class GalleryPanel extends JPanel implements GalleryView {
     private final JLabel nothing = Widgets.faint("gallery-nothing", "");
     private transient List<Card> shown = List.of();
 
-    GalleryPanel(Tasks tasks, Thumbnails thumbnails, int pictureWidth, Consumer<Integer> sized) {
+    GalleryPanel(Tasks tasks, Thumbnails thumbnails, CardCell.Papers paper, int pictureWidth, Consumer<Integer> sized) {
         super(new BorderLayout());
-        this.cell = new CardCell(new Pictures(tasks, thumbnails, list::repaint), picture(pictureWidth));
+        this.cell = new CardCell(new Pictures(tasks, thumbnails, list::repaint), paper, picture(pictureWidth));
         this.clear = Widgets.button("gallery-clear", "Show all", () -> presenter.clear());
         setName("gallery");
         add(filters(), BorderLayout.WEST);
@@ -179,6 +179,10 @@ final class GalleryPanel extends JPanel implements GalleryView {
         if (two.size() == 2) {
             presenter.compare(two.get(0), two.get(1));
         }
+    }
+
+    List<Card> chosenCards() {
+        return list.getSelectedValuesList();
     }
 
     private Optional<Card> chosen() {

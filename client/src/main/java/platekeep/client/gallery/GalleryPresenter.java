@@ -204,6 +204,14 @@ public final class GalleryPresenter implements RoomListener {
                                 () -> room.front().trouble(Shown.reasons(item.entry()))));
     }
 
+    /** The plates of cards; damaged files are none. */
+    List<Place.OnePlate> plates(List<Card> cards) {
+        return cards.stream()
+                .flatMap(card -> shown.item(card).stream())
+                .flatMap(item -> item.plate().map(plate -> new Place.OnePlate(item.library(), plate.id())).stream())
+                .toList();
+    }
+
     /** Shows two plates side by side. */
     public void compare(Card before, Card after) {
         side(before).ifPresent(b -> side(after).ifPresent(a -> room.go(new Place.Compare(b, a))));

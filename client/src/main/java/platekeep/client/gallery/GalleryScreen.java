@@ -4,7 +4,9 @@ import java.util.List;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
+import platekeep.client.carry.CarryItems;
 import platekeep.client.draft.Drafts;
+import platekeep.client.paper.PaperShelf;
 import platekeep.client.paper.bring.BringItems;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.room.Place;
@@ -23,17 +25,37 @@ public final class GalleryScreen implements Screen {
     private final GalleryPresenter presenter;
     private final BeginItems begin;
     private final BringItems bring;
+    private final CarryItems carry;
+    private final Workroom room;
 
-    public GalleryScreen(Workroom room, Drafts drafts, Thumbnails thumbnails) {
+    /**
+     * @param drafts where what is drawn is kept
+     * @param typed where facts that are typed are kept
+     */
+    public GalleryScreen(Workroom room, Drafts drafts, Drafts typed, Thumbnails thumbnails) {
+        this.room = room;
         int size = room.settings().number(SIZE).orElse(FIRST_SIZE);
-        this.panel = new GalleryPanel(room.tasks(), thumbnails, size, width -> {
+        PaperShelf shelf = new PaperShelf(room, () -> panel().repaint());
+        this.panel = new GalleryPanel(room.tasks(), thumbnails, new CardPapers(room, shelf), size, width -> {
             room.settings().put(SIZE, Integer.toString(width));
             room.remember();
         });
         this.presenter = new GalleryPresenter(room, drafts, panel);
         this.begin = new BeginItems(room, drafts, panel);
         this.bring = new BringItems(room, panel);
+        this.carry = new CarryItems(room, List.of(drafts, typed), panel, this::chosen);
         panel.presenter(presenter);
+    }
+
+    private List<Place.OnePlate> chosen() {
+        return presenter.plates(panel.chosenCards());
+    }
+
+    private void fillIn() {
+        List<Place.OnePlate> plates = chosen();
+        if (!plates.isEmpty()) {
+            room.go(new Place.Paper(plates));
+        }
     }
 
     @Override
@@ -81,6 +103,9 @@ public final class GalleryScreen implements Screen {
         begin.addTo(menu);
         bring.addTo(menu);
         menu.add(Widgets.item("menu-compare-two", "Compare the two chosen", "ctrl D", panel::compareChosen));
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-fill-in", "Facts, one after the other", "ctrl shift E", this::fillIn));
+        carry.addTo(menu);
         menu.addSeparator();
         menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));
         menu.add(Widgets.item("menu-bring-back", "Bring back a plate…", "ctrl shift B", presenter::bringBack));

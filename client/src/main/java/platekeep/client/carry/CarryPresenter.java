@@ -1,0 +1,133 @@
+package platekeep.client.carry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import platekeep.client.draft.Drafts;
+import platekeep.client.library.Change;
+import platekeep.client.library.Library;
+import platekeep.client.library.LibraryException;
+import platekeep.client.library.Saving;
+import platekeep.client.room.Place;
+import platekeep.client.room.Workroom;
+import platekeep.model.plate.Plate;
+
+/** Copies and moves plates between the open libraries. */
+public final class CarryPresenter {
+    private final Workroom room;
+    private final List<Drafts> drafts;
+    private final CarryView view;
+
+    /**
+     * @param drafts where what is not saved is kept
+     */
+    public CarryPresenter(Workroom room, List<Drafts> drafts, CarryView view) {
+        this.room = room;
+        this.drafts = drafts;
+        this.view = view;
+    }
+
+    /** Asks where to and carries plates of one library there. */
+    public void carry(Way way, List<Place.OnePlate> plates) {
+        if (plates.isEmpty()) {
+            room.front().trouble("Choose one or more plates first.");
+            return;
+        }
+        Library from = plates.get(0).library();
+        if (plates.stream().anyMatch(plate -> plate.library() != from)) {
+            room.front()
+                    .trouble(
+                            "These plates lie in several libraries. Choose plates of one of them; nothing was changed.");
+            return;
+        }
+        List<Library> others =
+                room.open().stream().filter(library -> library != from).toList();
+        if (others.isEmpty()) {
+            room.front()
+                    .trouble("Only \"" + from.name() + "\" is open. Open the library that the plates are to go to (menu"
+                            + " Library), then try again.");
+            return;
+        }
+        List<String> ids = plates.stream().map(Place.OnePlate::plateId).toList();
+        room.work(progress -> plans(way, Load.read(from, ids, drafts), others), this::ask);
+    }
+
+    private static List<Plan> plans(Way way, Load load, List<Library> others) throws LibraryException {
+        List<Plan> plans = new ArrayList<>();
+        for (Library to : others) {
+            plans.add(Plan.of(way, load, to));
+        }
+        return plans;
+    }
+
+    private void ask(List<Plan> plans) {
+        Plan any = plans.get(0);
+        List<CarryView.Target> targets = plans.stream()
+                .map(plan -> new CarryView.Target(plan.to().name(), plan.words(), plan.doesSomething()))
+                .toList();
+        view.askTarget(any.way(), any.load().from().name(), targets)
+                .map(plans::get)
+                .ifPresent(plan ->
+                        room.withHand(plan.to(), () -> room.withHand(plan.load().from(), () -> start(plan))));
+    }
+
+    private void start(Plan plan) {
+        if (!plan.doesSomething()) {
+            offerToCompare(plan);
+            return;
+        }
+        room.work(
+                progress -> carried(plan),
+                done -> {
+                    room.front().say(done);
+                    tell(plan);
+                    offerToCompare(plan);
+                },
+                () -> tell(plan));
+    }
+
+    private void tell(Plan plan) {
+        room.changed(plan.to());
+        room.changed(plan.load().from());
+    }
+
+    /** First there, then here: if the second cannot be done the plates are in both, and that is said. */
+    private static String carried(Plan plan) throws LibraryException {
+        List<Change> there = plan.changesThere();
+        if (!there.isEmpty()) {
+            plan.to().save(new Saving(there, plan.reason(), Optional.empty(), plan.seen()));
+        }
+        if (plan.way() == Way.MOVE) {
+            Load load = plan.load();
+            try {
+                load.from().save(new Saving(plan.changesHere(), plan.reason(), Optional.empty(), load.seen()));
+            } catch (LibraryException e) {
+                throw new LibraryException(
+                        Plan.titles(plan.carried()) + " is in \"" + plan.to().name() + "\" now, and also still in \""
+                                + load.from().name() + "\", since it could not be put away there: " + e.getMessage(),
+                        e);
+            }
+        }
+        return plan.reason() + ".";
+    }
+
+    private void offerToCompare(Plan plan) {
+        if (plan.different().isEmpty()) {
+            return;
+        }
+        Plate plate = plan.different().get(0);
+        String sentence = Plan.titles(plan.different()) + (plan.different().size() == 1 ? " is" : " are") + " in \""
+                + plan.to().name() + "\" already and different, so what is there was left as it is. Compare "
+                + (plan.different().size() == 1 ? "the two" : "\"" + plate.title() + "\"") + "?";
+        if (view.askCompare(sentence) == CarryView.Answer.COMPARE) {
+            Library from = plan.load().from();
+            room.go(new Place.Compare(
+                    new Place.Side(
+                            plan.to(),
+                            plate.id(),
+                            Optional.empty(),
+                            "in " + plan.to().name()),
+                    new Place.Side(from, plate.id(), Optional.empty(), "in " + from.name())));
+        }
+    }
+}
