@@ -7,6 +7,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartSurface;
+import platekeep.client.plate.work.PlateState;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;

@@ -5,6 +5,8 @@ import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import platekeep.client.plate.work.HistoryStep;
+import platekeep.client.plate.work.PlateState;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Plate;
 

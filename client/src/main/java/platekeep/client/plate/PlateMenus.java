@@ -4,6 +4,12 @@ import java.util.List;
 import javax.swing.JMenu;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.work.ChartPresenter;
+import platekeep.client.plate.work.ChoicePresenter;
+import platekeep.client.plate.work.DrawPresenter;
+import platekeep.client.plate.work.HistoryPresenter;
+import platekeep.client.plate.work.PalettePresenter;
+import platekeep.client.plate.work.PlatePresenter;
 import platekeep.client.ui.Widgets;
 
 /** The menus of the Plate screen, and the bare keys that work while the chart has the focus. */

@@ -7,6 +7,7 @@ import javax.swing.JMenu;
 import platekeep.client.draft.Drafts;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.plate.piece.Motifs;
+import platekeep.client.plate.work.PlatePresenter;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;

@@ -11,6 +11,9 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.work.ChartPresenter;
+import platekeep.client.plate.work.ChoicePresenter;
+import platekeep.client.plate.work.PlateState;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;
 

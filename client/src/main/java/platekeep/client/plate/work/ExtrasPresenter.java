@@ -1,9 +1,10 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.Optional;
 import platekeep.client.plate.edit.ExtraEdits;
 import platekeep.client.plate.edit.MarkEdits;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.open.OpenPlate;
 import platekeep.client.room.Workroom;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.CableKind;
@@ -115,7 +116,7 @@ public final class ExtrasPresenter {
     }
 
     /** Takes hold of the geometric line at a point, in pleats and rows, with the stitches in hand. */
-    boolean grab(double x, double y) {
+    public boolean grab(double x, double y) {
         line = Optional.empty();
         if (plates.draw().tool() == Tool.STITCH) {
             plates.drawable()
@@ -135,7 +136,7 @@ public final class ExtrasPresenter {
     }
 
     /** Moves the line that is held to a point: by whole pleats, and by halves of a gathering space. */
-    void pull(double x, double y) {
+    public void pull(double x, double y) {
         plates.drawable()
                 .ifPresent(opened -> line.ifPresent(hold -> {
                     int space = opened.now()

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.List;
 import java.util.Optional;
@@ -126,7 +126,7 @@ public interface PlateView {
      */
     record MotifAnswer(int number, What what) {
         /** Put it in, or keep it no longer. */
-        enum What {
+        public enum What {
             PUT,
             FORGET
         }

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.ask;
 
 import javax.swing.JComponent;
 import javax.swing.JLabel;

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.ask;
 
 import java.awt.Component;
 import java.util.List;
@@ -6,14 +6,15 @@ import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import platekeep.client.plate.work.PlateView;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Widgets;
 
 /** The questions of the Plate screen. */
-final class PlateDialogs {
+public final class PlateDialogs {
     private PlateDialogs() {}
 
-    static Optional<PlateView.SaveAnswer> reason(Component over, String suggestion, List<String> hands) {
+    public static Optional<PlateView.SaveAnswer> reason(Component over, String suggestion, List<String> hands) {
         JTextField reason = Forms.field("save-reason", suggestion);
         reason.selectAll();
         JComboBox<String> hand = new JComboBox<>(hands.toArray(new String[0]));
@@ -37,7 +38,8 @@ final class PlateDialogs {
                 : Optional.of(new PlateView.SaveAnswer(reason.getText().strip(), Math.max(0, hand.getSelectedIndex())));
     }
 
-    static Optional<String> line(Component over, String title, String text, String word, String yes, String missing) {
+    public static Optional<String> line(
+            Component over, String title, String text, String word, String yes, String missing) {
         JTextField line = Forms.field("line", "");
         JPanel form = Forms.form();
         form.add(Widgets.prose("line-text", text), "span 2, growx, wmin 400, wrap, gapbottom 8");
@@ -49,7 +51,7 @@ final class PlateDialogs {
                 : Optional.of(line.getText().strip());
     }
 
-    static PlateView.Consent consent(Component over, String question, String yes) {
+    public static PlateView.Consent consent(Component over, String question, String yes) {
         JPanel form = Forms.form();
         form.add(Widgets.prose("consent-text", question), "span 2, growx, wmin 400");
         return Ask.ask(over, yes, form, yes, Optional::empty) == Ask.Answer.YES

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +9,8 @@ import platekeep.client.library.Hand;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Saving;
 import platekeep.client.library.Version;
+import platekeep.client.plate.open.OpenPlate;
+import platekeep.client.plate.open.Suggestions;
 import platekeep.client.room.Place;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;

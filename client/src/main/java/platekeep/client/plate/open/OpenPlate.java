@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.open;
 
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +22,7 @@ import platekeep.model.stitch.RowIds;
  * A plate that is open: as its newest version has it, and as it was drawn since. Each step keeps the kind of every cable
  * that was there before.
  */
-final class OpenPlate {
+public final class OpenPlate {
     private final Library library;
     private final String id;
     private Optional<Plate> saved;
@@ -46,17 +46,17 @@ final class OpenPlate {
      * @param result the plate with the piece where it is now; when the plate is another, nothing is lifted any more
      * @param home where it was lifted off; empty when it never lay so
      */
-    record Lifted(Plate ground, Piece piece, Spot corner, Plate result, Optional<Home> home) {}
+    public record Lifted(Plate ground, Piece piece, Spot corner, Plate result, Optional<Home> home) {}
 
     /**
      * A draft of an earlier day that can be gone on with.
      *
      * @param words when it was kept and what differs in it
      */
-    record Offer(KeptDraft draft, String words) {}
+    public record Offer(KeptDraft draft, String words) {}
 
     /** Where a piece lay, and the plate then. */
-    record Home(Spot corner, Plate plate) {}
+    public record Home(Spot corner, Plate plate) {}
 
     private record Known(Plate plate, Kinds kinds) {}
 
@@ -70,64 +70,64 @@ final class OpenPlate {
     }
 
     /** A plate as a version has it. */
-    static OpenPlate of(Library library, Plate saved, Optional<String> seen) {
+    public static OpenPlate of(Library library, Plate saved, Optional<String> seen) {
         Plate withIds = RowIds.given(saved);
         return new OpenPlate(library, withIds, Optional.of(withIds), seen);
     }
 
     /** A plate that is in no version yet. */
-    static OpenPlate begun(Library library, Plate plate) {
+    public static OpenPlate begun(Library library, Plate plate) {
         return new OpenPlate(library, plate, Optional.empty(), Optional.empty());
     }
 
-    Library library() {
+    public Library library() {
         return library;
     }
 
-    String id() {
+    public String id() {
         return id;
     }
 
-    Steps steps() {
+    public Steps steps() {
         return steps;
     }
 
     /** The plate as its newest version has it; empty when it is in none yet. */
-    Optional<Plate> saved() {
+    public Optional<Plate> saved() {
         return saved;
     }
 
     /** The version of the library that it is drawn from. */
-    Optional<String> seen() {
+    public Optional<String> seen() {
         return seen;
     }
 
     /** The plate as drawn. */
-    Plate now() {
+    public Plate now() {
         return steps.now();
     }
 
     /** Takes a step; every cable keeps the kind that it had. */
-    void step(String name, UnaryOperator<Plate> change) {
+    public void step(String name, UnaryOperator<Plate> change) {
         steps.endStroke();
         Plate before = steps.now();
         steps.take(name, kept(before, change.apply(before)));
     }
 
     /** Takes a step after which kinds are as they should be. */
-    void stepAsMeant(String name, Plate after) {
+    public void stepAsMeant(String name, Plate after) {
         steps.take(name, after);
     }
 
     /** Goes on with a stroke from what it has come to. */
-    void stroke(String name, UnaryOperator<Plate> change) {
+    public void stroke(String name, UnaryOperator<Plate> change) {
         Plate base = steps.strokeBase();
         painted = change.apply(base == steps.now() || painted == null ? steps.now() : painted);
         steps.stroke(name, kept(base, painted));
     }
 
     /** Makes a stroke anew, from what was before it. */
-    void strokeAnew(String name, UnaryOperator<Plate> change) {
+    public void strokeAnew(String name, UnaryOperator<Plate> change) {
         Plate base = steps.strokeBase();
         steps.stroke(name, kept(base, change.apply(base)));
     }
@@ -161,46 +161,46 @@ final class OpenPlate {
     }
 
     /** The plates that it was started from, and those started from it. */
-    Kin kin() {
+    public Kin kin() {
         return kin;
     }
 
-    void kin(Kin newKin) {
+    public void kin(Kin newKin) {
         kin = newKin;
     }
 
     /** What was chosen on the chart. */
-    Optional<Area> chosen() {
+    public Optional<Area> chosen() {
         return chosen;
     }
 
-    void chosen(Optional<Area> area) {
+    public void chosen(Optional<Area> area) {
         chosen = area;
         lifted = Optional.empty();
     }
 
     /** What was lifted off, as long as nothing else was done since. */
-    Optional<Lifted> lifted() {
+    public Optional<Lifted> lifted() {
         return lifted.filter(l -> l.result() == steps.now());
     }
 
     /** Something that was lifted was put down again. */
-    void putDown(Lifted piece) {
+    public void putDown(Lifted piece) {
         lifted = Optional.of(piece);
         chosen = Optional.of(piece.piece().at(piece.corner()));
     }
 
     /** The axis that is drawn about as in a mirror: the sum of two indices that face each other; widening leaves it where it is. */
-    OptionalInt axis() {
+    public OptionalInt axis() {
         return axis.isPresent() ? OptionalInt.of(axis.getAsInt() - 2 * now().from()) : axis;
     }
 
-    void axis(OptionalInt newAxis) {
+    public void axis(OptionalInt newAxis) {
         axis = newAxis.isPresent() ? OptionalInt.of(newAxis.getAsInt() + 2 * now().from()) : newAxis;
     }
 
     /** Whether there is something to save. */
-    boolean isDrawn() {
+    public boolean isDrawn() {
         return saved.isEmpty() || !saved.get().equals(now());
     }
 
@@ -209,7 +209,7 @@ final class OpenPlate {
      *
      * @param drawn what it was when saving began; what was drawn since is drawn on that version
      */
-    void savedAs(Plate plate, Plate drawn, String version) {
+    public void savedAs(Plate plate, Plate drawn, String version) {
         if (steps.now() == drawn) {
             steps.settle(plate);
         }
@@ -217,16 +217,16 @@ final class OpenPlate {
         seen = Optional.of(version);
     }
 
-    List<PlateVersion> history() {
+    public List<PlateVersion> history() {
         return history;
     }
 
-    void history(List<PlateVersion> versions) {
+    public void history(List<PlateVersion> versions) {
         history = List.copyOf(versions);
     }
 
     /** A step of the history by its version. */
-    Optional<PlateVersion> version(String versionId) {
+    public Optional<PlateVersion> version(String versionId) {
         return history.stream()
                 .filter(step -> step.version().id().equals(versionId))
                 .findFirst();
@@ -238,7 +238,7 @@ final class OpenPlate {
      *
      * @return what to tell her, if anything
      */
-    Optional<String> movedOn(Moved moved) {
+    public Optional<String> movedOn(Moved moved) {
         history = moved.history();
         if (moved.plate().isEmpty() || moved.plate().equals(saved)) {
             if (saved.isPresent() && moved.plate().isPresent()) {
@@ -257,28 +257,28 @@ final class OpenPlate {
                 : Optional.empty();
     }
 
-    Optional<Offer> offer() {
+    public Optional<Offer> offer() {
         return offer;
     }
 
-    void offer(Optional<Offer> newOffer) {
+    public void offer(Optional<Offer> newOffer) {
         offer = newOffer;
     }
 
-    Optional<String> lookingAt() {
+    public Optional<String> lookingAt() {
         return lookingAt;
     }
 
-    void lookAt(Optional<String> version) {
+    public void lookAt(Optional<String> version) {
         lookingAt = version;
     }
 
-    Spot cursor() {
+    public Spot cursor() {
         return cursor;
     }
 
     /** Moves the cursor, held on the chart. */
-    void cursor(Spot spot) {
+    public void cursor(Spot spot) {
         Plate now = steps.now();
         cursor = new Spot(
                 Math.max(0, Math.min(now.rows().size() - 1, spot.row())),

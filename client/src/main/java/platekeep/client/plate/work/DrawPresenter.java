@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.Iterator;
 import java.util.List;
@@ -9,6 +9,7 @@ import platekeep.client.plate.edit.CableEdits;
 import platekeep.client.plate.edit.PlaceWords;
 import platekeep.client.plate.edit.Steps;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.open.OpenPlate;
 import platekeep.client.room.Workroom;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Colour;

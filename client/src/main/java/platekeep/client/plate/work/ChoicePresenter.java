@@ -1,10 +1,11 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.open.OpenPlate;
 import platekeep.client.plate.piece.Area;
 import platekeep.client.plate.piece.Piece;
 import platekeep.client.plate.piece.Putting;

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.HashMap;
 import java.util.List;
@@ -12,6 +12,9 @@ import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Version;
+import platekeep.client.plate.open.Kin;
+import platekeep.client.plate.open.Moved;
+import platekeep.client.plate.open.OpenPlate;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Place;

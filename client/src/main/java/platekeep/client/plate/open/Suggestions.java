@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.open;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,14 +6,14 @@ import platekeep.client.library.Hand;
 import platekeep.client.library.PlateVersion;
 
 /** What is proposed when a version is saved. */
-final class Suggestions {
+public final class Suggestions {
     /** A reason's first line stays readable in the history strip. */
     private static final int LONGEST = 100;
 
     private Suggestions() {}
 
     /** A reason made of what was changed: as many of the sentences as fit into one line, without the last full stop. */
-    static String reason(List<String> words) {
+    public static String reason(List<String> words) {
         StringBuilder reason = new StringBuilder();
         for (String sentence : words) {
             String plain = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
@@ -32,7 +32,7 @@ final class Suggestions {
     }
 
     /** In whose name a version can be: her own first, then everybody in the plate's history. */
-    static List<Hand> hands(Hand own, List<PlateVersion> history) {
+    public static List<Hand> hands(Hand own, List<PlateVersion> history) {
         List<Hand> hands = new ArrayList<>(List.of(own));
         history.stream()
                 .map(step -> step.version().inNameOf())

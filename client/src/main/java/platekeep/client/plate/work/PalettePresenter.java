@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -10,6 +10,7 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.plate.edit.ColourEdits;
+import platekeep.client.plate.open.OpenPlate;
 import platekeep.client.room.Workroom;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.open;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +33,7 @@ public record Kin(Optional<Relative> from, List<Relative> here) {
     }
 
     /** Reads it; in the background. */
-    static Kin read(Library library, Plate plate, Progress progress) throws LibraryException {
+    public static Kin read(Library library, Plate plate, Progress progress) throws LibraryException {
         List<Relative> here = new ArrayList<>();
         Optional<Relative> from = Optional.empty();
         for (Entry entry : library.list(progress)) {

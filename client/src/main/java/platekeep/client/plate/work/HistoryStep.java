@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.List;
 import java.util.Optional;

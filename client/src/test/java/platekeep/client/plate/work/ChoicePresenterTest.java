@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import platekeep.client.library.Change;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
+import platekeep.client.plate.Charted;
 import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.piece.Motifs;

@@ -1,9 +1,10 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.open.Kin;
 import platekeep.client.plate.piece.Area;
 import platekeep.model.draw.Drawing;
 import platekeep.model.draw.Spot;

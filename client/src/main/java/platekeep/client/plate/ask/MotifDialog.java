@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.ask;
 
 import java.awt.Component;
 import java.awt.Dimension;
@@ -14,18 +14,19 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
+import platekeep.client.plate.work.PlateView;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Plate;
 
 /** Shows the kept motifs as pictures, one of them to be put in. */
-final class MotifDialog {
+public final class MotifDialog {
     private static final Dimension PICTURE = new Dimension(150, 110);
 
     private MotifDialog() {}
 
-    static Optional<PlateView.MotifAnswer> ask(Component over, List<Plate> motifs) {
+    public static Optional<PlateView.MotifAnswer> ask(Component over, List<Plate> motifs) {
         JList<Plate> list = new JList<>(motifs.toArray(new Plate[0]));
         list.setName("motif-list");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

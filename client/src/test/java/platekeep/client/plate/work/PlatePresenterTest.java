@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -15,6 +15,7 @@ import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
 import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.open.Suggestions;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.ask;
 
 import java.awt.Component;
 import java.util.ArrayList;
@@ -14,6 +14,7 @@ import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
 import platekeep.client.plate.edit.ExtraEdits;
+import platekeep.client.plate.work.PlateView;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Notion;
@@ -23,10 +24,10 @@ import platekeep.model.plate.Repeat;
 import platekeep.model.plate.Unknown;
 
 /** The questions about a chosen part, repeats, merging colours and notions. */
-final class PieceDialogs {
+public final class PieceDialogs {
     private PieceDialogs() {}
 
-    static Optional<PlateView.Recolouring> recolour(
+    public static Optional<PlateView.Recolouring> recolour(
             Component over, Palette palette, Set<Character> there, Optional<Character> now) {
         List<Character> from = new ArrayList<>(there);
         List<Character> to = new ArrayList<>(palette.entries().keySet());
@@ -47,7 +48,7 @@ final class PieceDialogs {
                         to.get(toBox.getSelectedIndex())));
     }
 
-    static Optional<Character> merge(Component over, Palette palette, char gone) {
+    public static Optional<Character> merge(Component over, Palette palette, char gone) {
         List<Character> into =
                 palette.entries().keySet().stream().filter(key -> key != gone).toList();
         JComboBox<String> box = box("merge-into", into, palette);
@@ -65,7 +66,7 @@ final class PieceDialogs {
                 : Optional.of(into.get(box.getSelectedIndex()));
     }
 
-    static Optional<Notion> notion(Component over, Notion before) {
+    public static Optional<Notion> notion(Component over, Notion before) {
         JComboBox<String> kind = new JComboBox<>(ExtraEdits.NOTIONS.toArray(new String[0]));
         kind.setName("notion-kind");
         kind.setEditable(true);
@@ -109,7 +110,7 @@ final class PieceDialogs {
         return box;
     }
 
-    static Optional<PlateView.Repeating> repeat(Component over, int pleats, IntUnaryOperator room) {
+    public static Optional<PlateView.Repeating> repeat(Component over, int pleats, IntUnaryOperator room) {
         JSpinner gap = number("repeat-gap", 2, 0, Pleats.MOST_POSITIONS);
         JSpinner times = number("repeat-times", room.applyAsInt(2), 1, Pleats.MOST_POSITIONS);
         JLabel words = Widgets.faint("repeat-words", " ");
@@ -136,7 +137,7 @@ final class PieceDialogs {
                 : Optional.of(new PlateView.Repeating(value(gap), value(times)));
     }
 
-    static Optional<PlateView.Strip> strip(Component over, int pleats, Optional<Repeat> before) {
+    public static Optional<PlateView.Strip> strip(Component over, int pleats, Optional<Repeat> before) {
         JCheckBox is = new JCheckBox("This chart is one repeat of a longer strip", true);
         is.setName("strip-is");
         JSpinner every = number("strip-every", before.map(Repeat::every).orElse(pleats), 1, Pleats.FARTHEST);

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.open;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,10 +17,10 @@ import platekeep.model.stitch.RowIds;
  * @param history its versions, newest first
  * @param newest the library's newest version
  */
-record Moved(Optional<Plate> plate, List<PlateVersion> history, Optional<String> newest) {
+public record Moved(Optional<Plate> plate, List<PlateVersion> history, Optional<String> newest) {
 
     /** Reads it; in the background. */
-    static Moved read(Library library, String plateId) throws LibraryException {
+    public static Moved read(Library library, String plateId) throws LibraryException {
         return new Moved(
                 library.plate(plateId).flatMap(Entry::plate).map(RowIds::given),
                 library.history(plateId),

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.ask;
 
 import java.awt.Component;
 import java.util.ArrayList;
@@ -21,7 +21,7 @@ import platekeep.model.plate.Pleats;
 import platekeep.model.stitch.LineRepeat;
 
 /** Asks for a line of geometric smocking, and says at once whether its pleats are whole repeats. */
-final class LineDialog {
+public final class LineDialog {
     private final Line before;
     private final List<Character> keys;
     private final JComboBox<String> stitch = new JComboBox<>(ExtraEdits.LINES.toArray(new String[0]));
@@ -35,7 +35,7 @@ final class LineDialog {
     private final JComboBox<CableKind> start = new JComboBox<>(CableKind.values());
     private final JLabel words = Widgets.faint("line-words", " ");
 
-    LineDialog(Plate plate, Line before) {
+    public LineDialog(Plate plate, Line before) {
         this.before = before;
         this.keys = new ArrayList<>(plate.palette().entries().keySet());
         this.on = Forms.field("line-on", before.on());
@@ -63,7 +63,7 @@ final class LineDialog {
         return spinner;
     }
 
-    Optional<Line> ask(Component over) {
+    public Optional<Line> ask(Component over) {
         JPanel form = Forms.form();
         Forms.row(form, "Stitch", stitch);
         Forms.row(form, "On gathering row, from the top", on);

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.work;
 
 import java.security.SecureRandom;
 import java.time.LocalDate;
@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
 import platekeep.client.library.Hand;
 import platekeep.client.plate.edit.RemarkEdits;
+import platekeep.client.plate.open.OpenPlate;
 import platekeep.client.plate.piece.Area;
 import platekeep.client.room.Workroom;
 import platekeep.model.draw.Spot;

@@ -1,4 +1,4 @@
-package platekeep.client.plate;
+package platekeep.client.plate.ask;
 
 import java.awt.Color;
 import java.awt.Component;
@@ -20,7 +20,7 @@ import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Colour;
 
 /** Asks for a colour: name, shade, strands and floss, or one of the series to begin from. */
-final class ColourDialog {
+public final class ColourDialog {
     private static final String HEX = "#?[0-9a-fA-F]{6}";
     private static final int A_ROW = 8;
 
@@ -32,7 +32,7 @@ final class ColourDialog {
     private final JTextField floss;
     private final ThreadSwatch swatch;
 
-    ColourDialog(Colour before, List<Colour> series) {
+    public ColourDialog(Colour before, List<Colour> series) {
         this.before = before;
         this.series = series;
         this.name = Forms.field("colour-name", before.name());
@@ -59,7 +59,7 @@ final class ColourDialog {
         });
     }
 
-    Optional<Colour> ask(Component over, String title) {
+    public Optional<Colour> ask(Component over, String title) {
         if (Ask.ask(over, title, form(), "Take it", this::wrong) == Ask.Answer.GIVEN_UP) {
             return Optional.empty();
         }
