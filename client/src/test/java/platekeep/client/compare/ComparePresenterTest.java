@@ -14,7 +14,7 @@ import platekeep.client.library.Change;
 import platekeep.client.library.Entry;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
-import platekeep.client.plate.work.TestPlates;
+import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.model.compare.Difference;

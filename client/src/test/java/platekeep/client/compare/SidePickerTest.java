@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import platekeep.client.library.Change;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
-import platekeep.client.plate.work.TestPlates;
+import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.model.plate.Plate;

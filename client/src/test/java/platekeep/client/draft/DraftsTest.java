@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import platekeep.client.library.LibraryException;
-import platekeep.client.plate.work.TestPlates;
+import platekeep.client.plate.TestPlates;
 import platekeep.model.plate.Plate;
 
 class DraftsTest {

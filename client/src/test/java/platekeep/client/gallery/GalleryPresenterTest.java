@@ -13,7 +13,7 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.MemoryLibrary;
 import platekeep.client.library.Saving;
-import platekeep.client.plate.work.TestPlates;
+import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.model.plate.Age;

@@ -13,6 +13,7 @@ import platekeep.client.library.Change;
 import platekeep.client.library.Hand;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
+import platekeep.client.plate.TestPlates;
 import platekeep.client.plate.chart.Press;
 import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.open.Suggestions;

@@ -1,4 +1,4 @@
-package platekeep.client.plate.work;
+package platekeep.client.plate;
 
 import java.util.List;
 import java.util.Optional;
