@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.desk.Desk;
 import platekeep.client.git.desk.Workroom;
@@ -16,6 +17,7 @@ import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.PastPlate;
 import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Saving;
@@ -141,6 +143,20 @@ final class GitLibrary implements Library {
     @Override
     public List<PlateVersion> putAway() throws LibraryException {
         return told(NOT_READ, desk::putAway);
+    }
+
+    @Override
+    public List<PastPlate> past() throws LibraryException {
+        return told(NOT_READ, desk::past);
+    }
+
+    @Override
+    public void readPast(List<PastPlate> which, Progress progress, BiConsumer<PastPlate, Entry> each)
+            throws LibraryException {
+        told(NOT_READ, () -> {
+            desk.readPast(which, progress, each);
+            return which;
+        });
     }
 
     @Override

@@ -3,6 +3,7 @@ package platekeep.client.library;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
@@ -64,6 +65,20 @@ public interface Library extends AutoCloseable {
      * away, when and why is the first step of its {@link #history}.
      */
     List<PlateVersion> putAway() throws LibraryException;
+
+    /**
+     * Every text that any plate had in the versions that led to the newest one, each named once, the newest first. Of
+     * plates that were put away too. Only listed: no text is read.
+     */
+    List<PastPlate> past() throws LibraryException;
+
+    /**
+     * Reads such texts, each once, in no certain order.
+     *
+     * @param each is given what was read, one at a time, on any thread
+     * @throws java.util.concurrent.CancellationException when the progress says so
+     */
+    void readPast(List<PastPlate> which, Progress progress, BiConsumer<PastPlate, Entry> each) throws LibraryException;
 
     /**
      * Saves one version: all of it or nothing; on return it is on disk, synced. To bring back an old version of a

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.task.Progress;
 import platekeep.model.join.Hands;
@@ -168,6 +169,32 @@ public final class MemoryLibrary implements Library {
         List<Version> newestFirst = new ArrayList<>(versions);
         Collections.reverse(newestFirst);
         return newestFirst.subList(0, Math.min(most, newestFirst.size()));
+    }
+
+    @Override
+    public List<PastPlate> past() {
+        Map<String, PastPlate> past = new LinkedHashMap<>();
+        for (int i = states.size() - 1; i >= 0; i--) {
+            for (Entry entry : states.get(i).values()) {
+                Optional<String> id = entry.plate().map(Plate::id);
+                Optional<Entry> before = id.map(state(i - 1)::get);
+                if (id.isPresent() && !before.equals(Optional.of(entry))) {
+                    boolean isNow = Optional.of(entry).equals(plate(id.get()));
+                    String version = versions.get(i).id();
+                    past.putIfAbsent(
+                            id.get() + entry.content(),
+                            new PastPlate(id.get(), entry.path(), entry.content(), version, isNow));
+                }
+            }
+        }
+        return List.copyOf(past.values());
+    }
+
+    @Override
+    public void readPast(List<PastPlate> which, Progress progress, BiConsumer<PastPlate, Entry> each) {
+        for (PastPlate past : which) {
+            plateAt(past.plateId(), past.versionId()).ifPresent(entry -> each.accept(past, entry));
+        }
     }
 
     @Override

@@ -3,6 +3,7 @@ package platekeep.client.git.desk;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.StoredConfig;
 import platekeep.client.git.plates.Shelf;
@@ -10,10 +11,12 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.PastPlate;
 import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Saving;
 import platekeep.client.library.Version;
+import platekeep.client.task.Progress;
 import platekeep.model.plate.Series;
 import platekeep.model.text.LibraryFacts;
 
@@ -80,6 +83,15 @@ public final class Desk {
 
     public List<PlateVersion> putAway() throws IOException {
         return looking.putAway();
+    }
+
+    public List<PastPlate> past() throws IOException {
+        return new PastPlates(room).list();
+    }
+
+    public void readPast(List<PastPlate> which, Progress progress, BiConsumer<PastPlate, Entry> each)
+            throws IOException {
+        new PastPlates(room).read(which, progress, each);
     }
 
     public Version save(Saving saving) throws IOException, LibraryException {

@@ -135,6 +135,45 @@ public final class Entries {
         }
     }
 
+    /** What a list names by its numbers. */
+    @FunctionalInterface
+    public interface Named<T> {
+        T at(int index);
+    }
+
+    /** Hears what was read, one at a time. */
+    @FunctionalInterface
+    public interface Heard {
+        void read(int index, Entry entry);
+    }
+
+    /**
+     * Reads many files that are not remembered, so that what is looked at often stays so.
+     *
+     * @throws CancellationException when the progress says so
+     */
+    public void readOnce(int count, Named<String> paths, Named<ObjectId> contents, Progress progress, Heard heard)
+            throws IOException {
+        ConcurrentMap<Integer, IOException> failures = new ConcurrentHashMap<>();
+        Object turn = new Object();
+        new InParts(helpers).each(count, done -> progress.at(done, count, "reading versions"), i -> {
+            if (progress.cancelled()) {
+                throw new CancellationException();
+            }
+            try {
+                Entry entry = parse(paths.at(i), contents.at(i), store.bytes(contents.at(i)));
+                synchronized (turn) {
+                    heard.read(i, entry);
+                }
+            } catch (IOException e) {
+                failures.put(i, e);
+            }
+        });
+        if (!failures.isEmpty()) {
+            throw failures.values().iterator().next();
+        }
+    }
+
     /** All plates of a version as they are to be shown, in order of path. */
     public List<Entry> all(Shelf shelf) throws IOException {
         List<Entry> entries = new ArrayList<>();
