@@ -308,18 +308,19 @@ final class Alignment {
             pairWhatIsLeft();
         }
 
+        /** Of equally good readings the one that pairs what stands further up; a copy is taken to stand below. */
         private void trace() {
-            int i = n;
-            int j = m;
-            while (i > 0 && j > 0) {
-                int s = score[(i - 1) * m + j - 1];
-                int here = forward[at(i, j)];
-                if (s > 0 && here == forward[at(i - 1, j - 1)] + s) {
-                    partner[w.b0() + --i] = w.a0() + --j;
-                } else if (here == forward[at(i - 1, j)]) {
-                    i--;
+            int i = 0;
+            int j = 0;
+            while (i < n && j < m) {
+                int s = score[i * m + j];
+                int here = backward[at(i, j)];
+                if (s > 0 && here == backward[at(i + 1, j + 1)] + s) {
+                    partner[w.b0() + i++] = w.a0() + j++;
+                } else if (here == backward[at(i + 1, j)]) {
+                    i++;
                 } else {
-                    j--;
+                    j++;
                 }
             }
         }
@@ -361,7 +362,10 @@ final class Alignment {
             return false;
         }
 
-        /** One row left on each side between two pairs that are certain, of the same shape: it was coloured anew. */
+        /**
+         * As many rows left on each side between two pairs: they were drawn or coloured anew, as certainly as the two
+         * are a pair.
+         */
         private void pairWhatIsLeft() {
             int lastAfter = w.a0() - 1;
             int lastBefore = w.b0() - 1;
@@ -371,8 +375,8 @@ final class Alignment {
                 }
                 int j = i < w.b1() ? partner[i] : w.a1();
                 boolean certain = certain(lastBefore) && (i == w.b1() || certain(i));
-                if (certain && i - lastBefore == 2 && j - lastAfter == 2) {
-                    pairIfSameShape(lastBefore + 1, lastAfter + 1);
+                for (int k = 1; i - lastBefore == j - lastAfter && k < i - lastBefore; k++) {
+                    pairInPlace(lastBefore + k, lastAfter + k, certain);
                 }
                 lastBefore = i;
                 lastAfter = j;
@@ -383,9 +387,11 @@ final class Alignment {
             return i < w.b0() || !uncertainBefore[i];
         }
 
-        private void pairIfSameShape(int i, int j) {
-            if (allowed.pair(before[i], after[j]) && likeness.shape(before[i], after[j]) > 0) {
+        private void pairInPlace(int i, int j, boolean certain) {
+            if (allowed.pair(before[i], after[j])) {
                 partner[i] = j;
+                uncertainBefore[i] |= !certain;
+                uncertainAfter[j] |= !certain;
             }
         }
     }

@@ -24,8 +24,13 @@ final class Likeness {
     private final int[] beforeClass;
     private final int[] afterClass;
     private final boolean[] blankClass;
+    private final boolean equalsAlone;
 
-    Likeness(Grid before, Grid after) {
+    /**
+     * @param equalsAlone whether rows that are not equal score nothing
+     */
+    Likeness(Grid before, Grid after, boolean equalsAlone) {
+        this.equalsAlone = equalsAlone;
         this.before = before;
         this.after = after;
         Map<String, Integer> classes = new HashMap<>();
@@ -68,6 +73,9 @@ final class Likeness {
         if (equal(beforeRow, afterRow)) {
             return isBlank(beforeRow) ? EQUAL_BLANK : EQUAL;
         }
+        if (equalsAlone) {
+            return 0;
+        }
         if (isBlank(beforeRow) || blankClass[afterClass[afterRow]]) {
             return BLANK_TO_DRAWN;
         }
@@ -78,6 +86,9 @@ final class Likeness {
 
     /** 0 for rows that cover other places, up to {@link #SAME_SHAPE} for the very same ones, whatever the colours. */
     int shape(int beforeRow, int afterRow) {
+        if (equalsAlone) {
+            return 0;
+        }
         Overlap overlap = overlap(beforeRow, afterRow);
         return overlap.either() == 0 || overlap.both() * 4 < overlap.either()
                 ? 0

@@ -23,6 +23,9 @@ import platekeep.model.stitch.Labels;
 public record PlateEdit(
         boolean turnedOver, RowPairing pairing, Motion picture, Map<Integer, Motion> figures, Renaming renaming) {
 
+    /** So many more cables must be explained, for each figure that moved, before rows of another likeness are taken for the same. */
+    private static final int FAR_MORE = 8;
+
     /** Reads the edit between two plates whose cells lie in one frame. */
     public static PlateEdit of(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
         Map<Character, Character> sure = Renaming.fromEntries(before.palette(), after.palette());
@@ -43,19 +46,63 @@ public record PlateEdit(
         Grid followed = follow(beforeCells, letters);
         Motion sideways = PictureMotion.sideways(followed, afterCells);
         Grid moved = followed.movedSideways(sideways);
-        RowPairing pairing = RowPairing.of(before, after, moved, afterCells);
+        RowPairing pairing = RowPairing.of(before, after, moved, afterCells, RowPairing.By.LIKENESS);
         boolean turned = pairing.isTurnedOver();
         if (!turned && (pairing.pairedEqual(moved, afterCells) * 2 < drawn(moved) || pairing.movesRows())) {
-            RowPairing other = RowPairing.of(turnedOver(before), after, moved.turnedOver(), afterCells)
+            RowPairing other = RowPairing.of(
+                            turnedOver(before), after, moved.turnedOver(), afterCells, RowPairing.By.LIKENESS)
                     .turnedOver();
             turned = other.isTurnedOver() && explainsMore(other, pairing, moved, afterCells);
             pairing = turned ? other : pairing;
         }
-        Motions motions = Motions.of(
-                followed, afterCells, pairing, new Witnesses(before, after, pairing, beforeCells.frame()), sideways);
-        Renaming renaming =
-                Renaming.of(before.palette(), after.palette(), counts(beforeCells, afterCells, pairing, motions));
-        return new PlateEdit(turned, pairing, motions.picture(), Map.copyOf(motions.figures()), renaming);
+        Reader reader = new Reader(before, after, beforeCells, afterCells, followed, sideways);
+        PlateEdit read = reader.read(turned, pairing);
+        return turned || !pairing.restsOnLikeness() ? read : reader.plainest(read, moved);
+    }
+
+    /** Reads what else happened once it is said which row is which. */
+    private record Reader(
+            Plate before, Plate after, Grid beforeCells, Grid afterCells, Grid followed, Motion sideways) {
+
+        PlateEdit read(boolean turned, RowPairing pairing) {
+            Witnesses witnesses = new Witnesses(before, after, pairing, beforeCells.frame());
+            Motions motions = Motions.of(followed, afterCells, pairing, witnesses, sideways);
+            Renaming renaming =
+                    Renaming.of(before.palette(), after.palette(), counts(beforeCells, afterCells, pairing, motions));
+            return new PlateEdit(turned, pairing, motions.picture(), Map.copyOf(motions.figures()), renaming);
+        }
+
+        /**
+         * Where likeness alone says which row is which, another pairing may tell the edit in fewer words: a row that
+         * moved past others much like it, or figures that were lifted within rows that all stayed. Of equally plain
+         * readings the first.
+         */
+        PlateEdit plainest(PlateEdit first, Grid moved) {
+            int words = first.words(beforeCells, afterCells);
+            if (words == 0) {
+                return first;
+            }
+            PlateEdit equals = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.EQUALS));
+            if (equals.words(beforeCells, afterCells) < words
+                    && equals.pairing().pairedEqual(moved, afterCells)
+                            >= first.pairing().pairedEqual(moved, afterCells)) {
+                return equals;
+            }
+            PlateEdit inPlace = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.PLACE));
+            boolean lifted = !inPlace.figures().isEmpty()
+                    && inPlace.picture().equals(first.picture())
+                    && inPlace.renaming().equals(first.renaming());
+            int saved = first.unexplained(beforeCells, afterCells) - inPlace.unexplained(beforeCells, afterCells);
+            return lifted && saved >= FAR_MORE * inPlace.figures().size() ? inPlace : first;
+        }
+    }
+
+    /** How much there is to tell of this reading: cables that it leaves unexplained, rows and figures that it moves. */
+    private int words(Grid before, Grid after) {
+        return unexplained(before, after)
+                + 2 * pairing.rowsMovedOrUnpaired()
+                + 3 * figures.size()
+                + (picture.isNone() ? 0 : 3);
     }
 
     /** How many earlier cables are not where, and in the colour in which, this reading has them. */

@@ -24,6 +24,17 @@ public final class RowPairing {
     private final int[] toBefore;
     private final boolean[] uncertainBefore;
     private final boolean[] uncertainAfter;
+    private boolean restsOnLikeness;
+
+    /** How rows that no id names are paired. */
+    enum By {
+        /** What is alike comes together, as far as it stands in one order. */
+        LIKENESS,
+        /** Only what is equal comes together, and what lies between is paired in place. */
+        EQUALS,
+        /** Every row stayed where it was; only between plates of as many rows. */
+        PLACE
+    }
 
     private RowPairing(int before, int after) {
         toAfter = new int[before];
@@ -40,13 +51,51 @@ public final class RowPairing {
      * @param beforeCells the cells of {@code before}, with moves and renamed keys of the whole picture already undone
      * @param afterCells the cells of {@code after} in the same frame
      */
-    static RowPairing of(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
+    static RowPairing of(Plate before, Plate after, Grid beforeCells, Grid afterCells, By by) {
         RowPairing pairing = new RowPairing(before.rows().size(), after.rows().size());
         pairing.pairById(before, after, beforeCells, afterCells);
         if (lacksIds(before) || lacksIds(after)) {
-            pairing.pairByLikeness(before, after, new Likeness(beforeCells, afterCells));
+            pairing.restsOnLikeness = true;
+            if (by == By.PLACE && before.rows().size() == after.rows().size()) {
+                pairing.pairInPlace(pairing.new OwnIds(before, after));
+            } else {
+                pairing.pairByLikeness(before, after, new Likeness(beforeCells, afterCells, by == By.EQUALS));
+            }
         }
         return pairing;
+    }
+
+    private void pairInPlace(Alignment.Allowed allowed) {
+        for (int i = 0; i < toAfter.length; i++) {
+            if (toAfter[i] < 0 && toBefore[i] < 0 && allowed.pair(i, i)) {
+                pair(i, i);
+            }
+        }
+    }
+
+    /** Whether a row had no id to be known by. */
+    boolean restsOnLikeness() {
+        return restsOnLikeness;
+    }
+
+    /** Whether another pairing pairs every row with the same one. */
+    boolean pairsAs(RowPairing other) {
+        return Arrays.equals(toAfter, other.toAfter) && Arrays.equals(toBefore, other.toBefore);
+    }
+
+    /** How many rows of both plates have no partner or stand elsewhere among the others. */
+    int rowsMovedOrUnpaired() {
+        int count = 0;
+        for (boolean moved : moved()) {
+            count += moved ? 1 : 0;
+        }
+        for (int j : toAfter) {
+            count += j < 0 ? 1 : 0;
+        }
+        for (int i : toBefore) {
+            count += i < 0 ? 1 : 0;
+        }
+        return count;
     }
 
     /** The row of the later plate, or -1 where the row went. */
@@ -283,27 +332,44 @@ public final class RowPairing {
         return Arrays.copyOf(out, n);
     }
 
-    /** What is left and equal, with cables in it and only once on each side, was moved. */
+    /**
+     * What is left, equal and alone on each side was moved. Of blank rows as many are left on each side: they may be the
+     * same ones, or others.
+     */
     private void pairMoved(Likeness likeness, Alignment.Allowed allowed) {
-        Map<Integer, int[]> seen = new HashMap<>();
+        Map<Integer, Left> left = new HashMap<>();
         for (int i = 0; i < toAfter.length; i++) {
-            if (toAfter[i] < 0 && !likeness.isBlank(i)) {
-                int[] s = seen.computeIfAbsent(likeness.beforeClass(i), k -> new int[] {0, 0, -1, -1});
-                s[0]++;
-                s[2] = i;
+            if (toAfter[i] < 0) {
+                left.computeIfAbsent(
+                                likeness.beforeClass(i), rowClass -> new Left(new ArrayList<>(1), new ArrayList<>(1)))
+                        .before()
+                        .add(i);
             }
         }
         for (int j = 0; j < toBefore.length; j++) {
-            int[] s = toBefore[j] < 0 ? seen.get(likeness.afterClass(j)) : null;
-            if (s != null) {
-                s[1]++;
-                s[3] = j;
+            Left there = toBefore[j] < 0 ? left.get(likeness.afterClass(j)) : null;
+            if (there != null) {
+                there.after().add(j);
             }
         }
-        for (int[] s : seen.values()) {
-            if (s[0] == 1 && s[1] == 1 && allowed.pair(s[2], s[3])) {
-                pair(s[2], s[3]);
+        for (Left rows : left.values()) {
+            int count = rows.before().size();
+            if (rows.after().size() != count) {
+                continue;
+            }
+            boolean blank = likeness.isBlank(rows.before().get(0));
+            for (int k = 0; k < count && (blank || count == 1); k++) {
+                int i = rows.before().get(k);
+                int j = rows.after().get(k);
+                if (allowed.pair(i, j)) {
+                    pair(i, j);
+                    uncertainBefore[i] |= blank;
+                    uncertainAfter[j] |= blank;
+                }
             }
         }
     }
+
+    /** Rows of equal cells that found no partner where they stand, as they stand on each side. */
+    private record Left(List<Integer> before, List<Integer> after) {}
 }
