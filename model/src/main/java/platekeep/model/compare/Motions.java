@@ -2,9 +2,11 @@ package platekeep.model.compare;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import platekeep.model.plate.Row;
 import platekeep.model.stitch.Labels;
 
@@ -17,6 +19,8 @@ import platekeep.model.stitch.Labels;
 final class Motions {
     /** A figure smaller than this must have arrived exactly, and alone. */
     private static final int SMALL = 8;
+    /** A figure smaller than this, in other colours elsewhere, is another one. */
+    private static final int SMALLEST_RECOLOURED = 3;
 
     private final Grid before;
     private final Grid after;
@@ -106,10 +110,14 @@ final class Motions {
 
     private void findFigures() {
         Runs runs = new Runs();
+        Runs outlines = new Runs();
         for (int j = 0; j < after.height(); j++) {
             int row = j;
             if (changed(j)) {
-                Runs.forEach(after.row(j), (s, e) -> runs.add(new String(after.row(row), s, e - s), row, s));
+                Runs.forEach(after.row(j), (s, e) -> {
+                    runs.add(new String(after.row(row), s, e - s), row, s);
+                    outlines.add(e - s, row, s);
+                });
             }
         }
         Map<Integer, Figure> touched = figuresTouched();
@@ -117,19 +125,29 @@ final class Motions {
             Figure figure = entry.getValue();
             runs.clearVotes();
             figure.vote(runs);
-            Motion best = Motion.NONE;
-            int least = Integer.MAX_VALUE;
-            for (Motion motion : runs.best()) {
-                int cost = figure.costOf(motion);
-                if (cost < least) {
-                    least = cost;
-                    best = motion;
-                }
+            Motion best = least(runs.best(), figure::costOf);
+            if (best.isNone() && wentAndCame) {
+                outlines.clearVotes();
+                figure.voteByOutline(outlines);
+                best = least(outlines.best(), figure::costOfMovedAndRecoloured);
             }
             if (!best.isNone()) {
                 figures.put(entry.getKey(), best);
             }
         }
+    }
+
+    private static Motion least(List<Motion> motions, ToIntFunction<Motion> costOf) {
+        Motion best = Motion.NONE;
+        int least = Integer.MAX_VALUE;
+        for (Motion motion : motions) {
+            int cost = costOf.applyAsInt(motion);
+            if (cost < least) {
+                least = cost;
+                best = motion;
+            }
+        }
+        return best;
     }
 
     private boolean changed(int afterRow) {
@@ -204,6 +222,47 @@ final class Motions {
             }
         }
 
+        void voteByOutline(Runs outlines) {
+            for (int[] s : stretches) {
+                int row = pairing.after(s[0]);
+                if (row >= 0) {
+                    outlines.vote(s[2] - s[1], row, s[1]);
+                }
+            }
+        }
+
+        /**
+         * What a motion with which every colour of the figure became one other leaves unexplained. It is believed where
+         * the figure arrived whole and alone and coloured anew in place would explain far less.
+         */
+        int costOfMovedAndRecoloured(Motion motion) {
+            if (motion.isNone() || size < SMALLEST_RECOLOURED) {
+                return Integer.MAX_VALUE;
+            }
+            Recolouring moved = new Recolouring();
+            Recolouring stayed = new Recolouring();
+            int leftBehind = 0;
+            for (int[] s : stretches) {
+                int row = pairing.after(s[0]);
+                for (int k = s[1]; row >= 0 && k < s[2]; k++) {
+                    char c = before.at(s[0], k);
+                    moved.add(c, after.at(motion.row(row), motion.position(k)));
+                    stayed.add(c, after.at(row, k));
+                    leftBehind += after.at(row, k) == c && !isInImage(motion, row, k) ? 1 : 0;
+                }
+            }
+            int missed = moved.missed() + leftBehind;
+            boolean arrived = size < SMALL ? missed == 0 && arrivedAlone(motion) : missed * 8 <= size;
+            return arrived && missed * 3 < stayed.missed() ? missed : Integer.MAX_VALUE;
+        }
+
+        private boolean isInImage(Motion motion, int row, int k) {
+            Motion back = motion.inverse();
+            int fromRow = back.row(row);
+            int i = fromRow >= 0 && fromRow < after.height() ? pairing.before(fromRow) : -1;
+            return i >= 0 && labels.at(i, back.position(k)) == label;
+        }
+
         /** What the motion leaves unexplained; the greatest number where it is not to be believed. */
         int costOf(Motion motion) {
             if (motion.isNone() || size < 2) {
@@ -250,6 +309,26 @@ final class Motions {
             int row = pairing.after(first[0]);
             int arrived = row < 0 ? -1 : afterLabels.at(motion.row(row), motion.position(first[1]));
             return arrived >= 0 && afterLabels.cells(arrived) == size;
+        }
+    }
+
+    /** Which colours came to lie where others were, and how many cables no colouring by colours explains. */
+    private static final class Recolouring {
+        private final Map<Character, Map<Character, Integer>> counts = new HashMap<>();
+        private int all;
+
+        void add(char was, char is) {
+            all++;
+            if (is != Row.EMPTY) {
+                counts.computeIfAbsent(was, c -> new HashMap<>()).merge(is, 1, Integer::sum);
+            }
+        }
+
+        int missed() {
+            return all
+                    - counts.values().stream()
+                            .mapToInt(is -> Collections.max(is.values()))
+                            .sum();
         }
     }
 

@@ -3,6 +3,7 @@ package platekeep.model.compare;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -56,7 +57,34 @@ final class PictureMotion {
                 .orElse(Motion.NONE);
         int stay = votes.getOrDefault(Motion.NONE, 0);
         int go = votes.getOrDefault(best, 0);
-        return go > 2 * stay && 2 * go >= total ? best : Motion.NONE;
+        return go > 2 * stay && 2 * go >= total ? bestOf(votes, go, before, after) : Motion.NONE;
+    }
+
+    /** Of the motions that have as many votes (rows that are their own mirror image vote for two) the one after which most is where it is now. */
+    private static Motion bestOf(Map<Motion, Integer> votes, int most, Grid before, Grid after) {
+        Map<Motion, Integer> found = new HashMap<>();
+        for (Map.Entry<Motion, Integer> vote : votes.entrySet()) {
+            if (vote.getValue() == most) {
+                found.put(vote.getKey(), rowsFound(vote.getKey(), before, after));
+            }
+        }
+        return found.keySet().stream()
+                .min(Comparator.comparing((Motion m) -> -found.get(m)).thenComparing(Runs.PLAINEST))
+                .orElse(Motion.NONE);
+    }
+
+    /** How many rows, moved so, stand in the later plate. */
+    private static int rowsFound(Motion motion, Grid before, Grid after) {
+        Set<String> rows = new HashSet<>();
+        for (int j = 0; j < after.height(); j++) {
+            rows.add(new String(after.row(j)));
+        }
+        Grid moved = before.movedSideways(motion);
+        int found = 0;
+        for (int i = 0; i < moved.height(); i++) {
+            found += rows.contains(new String(moved.row(i))) ? 1 : 0;
+        }
+        return found;
     }
 
     /** Whether more than half of the rows with cables stand in the later plate as they were; rows with equal cells share an array. */

@@ -47,13 +47,30 @@ final class Runs {
         places.computeIfAbsent(cells, k -> new ArrayList<>(2)).add(new int[] {row, start});
     }
 
+    /** Remembers where a stretch of that length lies in the later plate, whatever its colours. */
+    void add(int length, int row, int start) {
+        add(silhouette(length), row, start);
+    }
+
+    private static String silhouette(int length) {
+        return "x".repeat(length);
+    }
+
     /** Lets a stretch of the earlier plate vote, with the row where its own row lies in the later plate. */
     void vote(String cells, int row, int start) {
+        vote(cells, new StringBuilder(cells).reverse().toString(), row, start);
+    }
+
+    /** The same for stretches that are known by their length alone. */
+    void vote(int length, int row, int start) {
+        vote(silhouette(length), silhouette(length), row, start);
+    }
+
+    private void vote(String cells, String turned, int row, int start) {
         for (int[] place : found(cells)) {
             add(new Motion(1, place[0] - row, 1, place[1] - start), cells.length());
             add(new Motion(-1, place[0] + row, 1, place[1] - start), cells.length());
         }
-        String turned = new StringBuilder(cells).reverse().toString();
         int last = start + cells.length() - 1;
         for (int[] place : found(turned)) {
             add(new Motion(1, place[0] - row, -1, place[1] + last), cells.length());

@@ -195,7 +195,8 @@ final class PlacedJoin {
         for (String key : keys(List.of(b, m, t))) {
             Remark any = things.result().get(key);
             boolean gone = any != null && any.row().map(r -> isGone(r)).orElse(false);
-            if (things.torn().contains(key)) {
+            boolean leftWithoutRow = gone && !things.base(key).equals(Optional.of(any));
+            if (things.torn().contains(key) || leftWithoutRow) {
                 clash(
                         Clash.What.REMARK,
                         ClashList.place("id", Value.of(key)),
@@ -204,7 +205,7 @@ final class PlacedJoin {
                         Remark::value,
                         new Placing.Spot(Optional.empty(), -1, 0, 0));
             }
-            if (any != null && (!gone || !things.base(key).equals(Optional.of(any)))) {
+            if (any != null && (!gone || leftWithoutRow)) {
                 out.add(any);
             }
         }
@@ -270,7 +271,7 @@ final class PlacedJoin {
                     Clash.What.LINE,
                     new Value.Builder()
                             .put("on", any.on())
-                            .put("to row", any.toRow().map(Value::of).orElse(Value.NOTHING))
+                            .putIf("to row", any.toRow(), Value::of)
                             .put("from", any.from())
                             .build(),
                     things.base(key).map(l -> (Value) named.apply(l).value()).orElse(Value.NOTHING),
@@ -297,7 +298,7 @@ final class PlacedJoin {
                     Clash.What.NOTION,
                     new Value.Builder()
                             .put("kind", any.kind())
-                            .put("size", any.size().map(Value::of).orElse(Value.NOTHING))
+                            .putIf("size", any.size(), Value::of)
                             .build(),
                     things.base(key).map(n -> (Value) n.value()).orElse(Value.NOTHING),
                     things.side(0, key).map(n -> (Value) n.value()).orElse(Value.NOTHING),

@@ -156,8 +156,8 @@ final class RowJoin {
     private List<Integer> rotated(List<Integer> inner) {
         List<Integer> top = new ArrayList<>();
         List<Integer> bottom = new ArrayList<>();
-        List<Integer> mine = rotations[0].put();
-        List<Integer> theirs = rotations[1].put();
+        List<Integer> mine = putAndStanding(0);
+        List<Integer> theirs = putAndStanding(1);
         List<Integer> put = mine.isEmpty() ? theirs : mine;
         if (!mine.isEmpty() && !theirs.isEmpty()) {
             put = byIds(mine).compareTo(byIds(theirs)) <= 0 ? mine : theirs;
@@ -177,6 +177,13 @@ final class RowJoin {
         inner.stream().filter(h -> !outside.contains(h)).forEach(all::add);
         all.addAll(bottom);
         return all;
+    }
+
+    /** Rows that a side's move of the picture put at an end, without those that the other side took out. */
+    private List<Integer> putAndStanding(int s) {
+        return rotations[s].put().stream()
+                .filter(h -> h >= n || rowOf[1 - s][h] >= 0)
+                .toList();
     }
 
     /** Blank rows that the other side put in at the end to which the move brought as many are the same rows. */

@@ -186,7 +186,7 @@ final class SequenceJoin {
                     open = new ArrayList<>();
                     last = element;
                 }
-            } else if (element >= n || moved[s][element]) {
+            } else if (element >= n || moved[s][element] && policy.stays(element)) {
                 open.add(element);
             }
         }

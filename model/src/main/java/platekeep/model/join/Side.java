@@ -193,13 +193,16 @@ final class Side {
         return layerOf[row * grid.frame().width() + k];
     }
 
-    /** The letter of the cable whose source is at a row of this side and an index, {@link #UNSEEN} outside its chart. */
+    /**
+     * The letter of the cable whose source is at a row of this side and an index; {@link #UNSEEN} outside its chart, and
+     * none where its own move left no room for the cable there.
+     */
     char source(int layer, int row, int k) {
         Motion motion = motion(layer);
         int r = motion.row(row);
         int c = motion.position(k);
         if (r < 0 || r >= grid.height() || c < first || c >= end) {
-            return UNSEEN;
+            return motion.isNone() ? UNSEEN : Row.EMPTY;
         }
         return layerAt(r, c) == layer ? grid.at(r, c) : Row.EMPTY;
     }
