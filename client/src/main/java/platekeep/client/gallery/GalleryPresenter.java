@@ -15,6 +15,7 @@ import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Change;
 import platekeep.client.library.Library;
 import platekeep.client.library.Saving;
+import platekeep.client.plate.begin.Palettes;
 import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
 import platekeep.client.room.Workroom;
@@ -229,14 +230,16 @@ public final class GalleryPresenter implements RoomListener {
             room.front().trouble("A plate needs a library to lie in. Make a new library or open one first.");
             return;
         }
-        List<Plate> plates = shown.items().stream()
-                .flatMap(item -> item.plate().stream())
-                .filter(plate -> !plate.palette().entries().isEmpty())
-                .toList();
-        List<String> libraries = room.open().stream().map(Library::name).toList();
-        view.askNewPlate(libraries, plates.stream().map(Plate::title).toList()).ifPresent(asked -> {
-            Palette palette = asked.palette().map(i -> plates.get(i).palette()).orElse(Begun.FIRST_COLOURS);
-            Library library = room.open().get(asked.library());
+        List<Library> libraries = room.open();
+        room.work(progress -> Palettes.of(libraries, progress), palettes -> begin(libraries, palettes));
+    }
+
+    private void begin(List<Library> libraries, List<Palettes.Known> palettes) {
+        List<String> names = palettes.stream().map(Palettes.Known::name).toList();
+        view.askNewPlate(libraries.stream().map(Library::name).toList(), names).ifPresent(asked -> {
+            Palette palette =
+                    asked.palette().map(i -> palettes.get(i).palette()).orElse(Begun.FIRST_COLOURS);
+            Library library = libraries.get(asked.library());
             keep(library, Begun.blank(UUID.randomUUID().toString(), asked, palette, designers(library)));
         });
     }

@@ -35,7 +35,7 @@ public interface GalleryView {
      * @param title not blank
      * @param pleats how many the chart covers
      * @param rows how many
-     * @param palette which of the plates' palettes; empty for a few colours to begin with
+     * @param palette which of the palettes of series and plates; empty for a few colours to begin with
      */
     record NewPlate(int library, String title, int pleats, int rows, Optional<Integer> palette) {}
 }

@@ -15,11 +15,14 @@ import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JSpinner;
 import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import javax.swing.SpinnerNumberModel;
 import javax.swing.border.Border;
 import javax.swing.text.DefaultCaret;
+import javax.swing.text.DefaultFormatter;
 
 /** Makes the small parts that all screens share, so that they look and behave alike. Each gets a name for tests. */
 public final class Widgets {
@@ -166,6 +169,19 @@ public final class Widgets {
     /** A fine line at one side. */
     public static Border edge(int top, int left, int bottom, int right) {
         return new ThemedEdge(top, left, bottom, right);
+    }
+
+    /**
+     * A whole number between two, both included; each key that makes it another good number is heard at once.
+     *
+     * @param value kept between the two
+     */
+    public static JSpinner number(String name, int value, int least, int most) {
+        JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(most, value)), least, most, 1));
+        spinner.setName(name);
+        JSpinner.NumberEditor editor = (JSpinner.NumberEditor) spinner.getEditor();
+        ((DefaultFormatter) editor.getTextField().getFormatter()).setCommitsOnValidEdit(true);
+        return spinner;
     }
 
     /** Air on all sides. */

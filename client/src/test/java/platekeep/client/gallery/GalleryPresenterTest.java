@@ -17,7 +17,11 @@ import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.model.plate.Age;
+import platekeep.model.plate.Colour;
+import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
+import platekeep.model.plate.Series;
+import platekeep.model.plate.Unknown;
 import platekeep.model.text.Problem;
 
 class GalleryPresenterTest {
@@ -131,6 +135,19 @@ class GalleryPresenterTest {
         assertThat(view.palettes).containsExactly("Boat", "Kite");
         assertThat(card("Gull").plate().orElseThrow().palette())
                 .isEqualTo(card("Boat").plate().orElseThrow().palette());
+    }
+
+    @Test
+    void aNewPlateCanTakeOverTheSharedColoursOfASeries() throws LibraryException {
+        Palette shared = Palette.EMPTY.with('t', new Colour("tar", "#22262B", 4));
+        Series days = new Series(
+                "5c9e0c8e-3c62-4b0f-8f8e-8f2d0d6b7a11", "Days", List.of(KITE), shared, List.of(), Unknown.NONE);
+        test.library.save(
+                new Saving(List.of(new Change.PutSeries(days)), "Days begun", Optional.empty(), Optional.empty()));
+        view.newPlate = Optional.of(new GalleryView.NewPlate(0, "Gull", 40, 20, Optional.of(0)));
+        gallery.begin();
+        assertThat(view.palettes).containsExactly("the series Days", "Boat", "Kite");
+        assertThat(card("Gull").plate().orElseThrow().palette()).isEqualTo(shared);
     }
 
     @Test

@@ -124,25 +124,4 @@ public final class ColourDialog {
         String text = hex.getText().strip();
         return text.matches(HEX) ? Optional.of(Integer.parseInt(text.replace("#", ""), 16)) : Optional.empty();
     }
-
-    /** A bar of the shade. */
-    private record Shade(int rgb) implements javax.swing.Icon {
-        @Override
-        public void paintIcon(Component c, java.awt.Graphics g, int x, int y) {
-            g.setColor(new Color(rgb));
-            g.fillRoundRect(x, y, getIconWidth(), getIconHeight(), 8, 8);
-            g.setColor(new Color(0, 0, 0, 90));
-            g.drawRoundRect(x, y, getIconWidth() - 1, getIconHeight() - 1, 8, 8);
-        }
-
-        @Override
-        public int getIconWidth() {
-            return 30;
-        }
-
-        @Override
-        public int getIconHeight() {
-            return 18;
-        }
-    }
 }

@@ -14,6 +14,7 @@ import platekeep.client.plate.edit.ExtraEdits;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.CableKind;
+import platekeep.model.plate.Colour;
 import platekeep.model.plate.GatheringRow;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Plate;
@@ -49,6 +50,7 @@ public final class LineDialog {
         stitch.setSelectedItem(before.stitch());
         plate.palette().entries().values().forEach(c -> colour.addItem(c.name()));
         colour.setName("line-colour");
+        Shade.beside(colour, at -> plate.palette().get(keys.get(at)).map(Colour::rgb));
         colour.setSelectedIndex(Math.max(0, keys.indexOf(before.colour())));
         start.setName("line-start");
         start.setSelectedItem(before.start());

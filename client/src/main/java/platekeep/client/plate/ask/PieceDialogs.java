@@ -12,11 +12,11 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
-import javax.swing.SpinnerNumberModel;
 import platekeep.client.plate.edit.ExtraEdits;
 import platekeep.client.plate.work.PlateView;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Widgets;
+import platekeep.model.plate.Colour;
 import platekeep.model.plate.Notion;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Pleats;
@@ -34,6 +34,7 @@ public final class PieceDialogs {
         JComboBox<String> fromBox = box("recolour-from", from, palette);
         fromBox.insertItemAt("all colours", 0);
         fromBox.setSelectedIndex(0);
+        Shade.beside(fromBox, at -> at == 0 ? Optional.empty() : shade(palette, from.get(at - 1)));
         JComboBox<String> toBox = box("recolour-to", to, palette);
         now.map(to::indexOf).filter(i -> i >= 0).ifPresent(toBox::setSelectedIndex);
         JPanel form = Forms.form();
@@ -72,7 +73,7 @@ public final class PieceDialogs {
         kind.setEditable(true);
         kind.setSelectedItem(before.kind());
         JTextField size = Forms.field("notion-size", before.size().orElse(""));
-        JSpinner count = number("notion-count", before.count(), 1, 1000);
+        JSpinner count = Widgets.number("notion-count", before.count(), 1, 1000);
         JPanel form = Forms.form();
         Forms.row(form, "What is sewn on", kind);
         Forms.row(form, "Size, such as 9 mm", size);
@@ -107,12 +108,17 @@ public final class PieceDialogs {
         JComboBox<String> box = new JComboBox<>();
         box.setName(name);
         keys.forEach(key -> box.addItem(palette.get(key).map(c -> c.name()).orElse(String.valueOf(key))));
+        Shade.beside(box, at -> shade(palette, keys.get(at)));
         return box;
     }
 
+    private static Optional<Integer> shade(Palette palette, char key) {
+        return palette.get(key).map(Colour::rgb);
+    }
+
     public static Optional<PlateView.Repeating> repeat(Component over, int pleats, IntUnaryOperator room) {
-        JSpinner gap = number("repeat-gap", 2, 0, Pleats.MOST_POSITIONS);
-        JSpinner times = number("repeat-times", room.applyAsInt(2), 1, Pleats.MOST_POSITIONS);
+        JSpinner gap = Widgets.number("repeat-gap", 2, 0, Pleats.MOST_POSITIONS);
+        JSpinner times = Widgets.number("repeat-times", room.applyAsInt(2), 1, Pleats.MOST_POSITIONS);
         JLabel words = Widgets.faint("repeat-words", " ");
         Runnable tell = () -> words.setText("One every " + (pleats + value(gap)) + " pleats; there is room for "
                 + room.applyAsInt(value(gap)) + ".");
@@ -140,8 +146,8 @@ public final class PieceDialogs {
     public static Optional<PlateView.Strip> strip(Component over, int pleats, Optional<Repeat> before) {
         JCheckBox is = new JCheckBox("This chart is one repeat of a longer strip", true);
         is.setName("strip-is");
-        JSpinner every = number("strip-every", before.map(Repeat::every).orElse(pleats), 1, Pleats.FARTHEST);
-        JSpinner times = number("strip-times", before.map(Repeat::times).orElse(3), 2, 1000);
+        JSpinner every = Widgets.number("strip-every", before.map(Repeat::every).orElse(pleats), 1, Pleats.FARTHEST);
+        JSpinner times = Widgets.number("strip-times", before.map(Repeat::times).orElse(3), 2, 1000);
         is.addActionListener(e -> {
             every.setEnabled(is.isSelected());
             times.setEnabled(is.isSelected());
@@ -162,11 +168,5 @@ public final class PieceDialogs {
 
     private static int value(JSpinner spinner) {
         return (Integer) spinner.getValue();
-    }
-
-    private static JSpinner number(String name, int value, int least, int most) {
-        JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(most, value)), least, most, 1));
-        spinner.setName(name);
-        return spinner;
     }
 }

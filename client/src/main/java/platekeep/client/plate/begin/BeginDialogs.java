@@ -95,7 +95,7 @@ final class BeginDialogs implements BeginView {
 
     /** Title and library. */
     static final class Naming {
-        private final JTextField title = new JTextField(24);
+        private final JTextField title = new JTextField(18);
         private final JComboBox<String> library;
 
         Naming(List<String> libraries) {

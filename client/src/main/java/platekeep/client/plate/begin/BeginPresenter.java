@@ -7,21 +7,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import platekeep.client.draft.Drafts;
-import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Place;
 import platekeep.client.room.Workroom;
-import platekeep.client.task.Progress;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.Series;
 
 /** Begins plates from a grid of text or a picture. What cannot be used is told in a sentence, and nothing is begun. */
 public final class BeginPresenter {
@@ -38,9 +34,6 @@ public final class BeginPresenter {
         this.view = view;
         this.fitting = new Latest<>(room);
     }
-
-    /** A palette by what it is called. */
-    private record Known(String name, Palette palette) {}
 
     /** Begins a plate from the text on the clipboard. */
     public void fromClipboard() {
@@ -92,7 +85,11 @@ public final class BeginPresenter {
         List<Library> libraries = room.open();
         room.work(
                 progress -> TextGrid.read(
-                        text, UUID.randomUUID().toString(), "New plate", Palette.EMPTY, new SecureRandom()),
+                        text,
+                        UUID.randomUUID().toString(),
+                        "New plate",
+                        Palettes.byName(Palettes.of(libraries, progress)),
+                        new SecureRandom()),
                 begun -> begun.fold(
                         plate -> {
                             view.askNamed(plate, names(libraries))
@@ -114,7 +111,7 @@ public final class BeginPresenter {
     }
 
     /** What a picture is fitted with. */
-    private record Fitting(Picture picture, List<Known> palettes) {}
+    private record Fitting(Picture picture, List<Palettes.Known> palettes) {}
 
     /** Begins a plate from a picture file, fitted as she likes it. */
     public void fromPicture() {
@@ -122,34 +119,14 @@ public final class BeginPresenter {
             List<Library> libraries = room.open();
             view.askFile(BeginView.Kind.PICTURE)
                     .ifPresent(file -> room.work(
-                            progress -> new Fitting(PictureFile.read(file), palettes(libraries, progress)),
+                            progress -> new Fitting(PictureFile.read(file), Palettes.of(libraries, progress)),
                             fit -> fit(fit, libraries)));
         }
     }
 
-    private static List<Known> palettes(List<Library> libraries, Progress progress) throws LibraryException {
-        List<Known> palettes = new ArrayList<>();
-        for (Library library : libraries) {
-            for (Series series : library.series()) {
-                add(palettes, series.title(), series.colours());
-            }
-        }
-        for (Library library : libraries) {
-            for (Entry entry : library.list(progress)) {
-                entry.plate().ifPresent(plate -> add(palettes, plate.title(), plate.palette()));
-            }
-        }
-        return palettes;
-    }
-
-    private static void add(List<Known> palettes, String name, Palette palette) {
-        if (!palette.entries().isEmpty()) {
-            palettes.add(new Known(name, palette));
-        }
-    }
-
     private void fit(Fitting with, List<Library> libraries) {
-        List<String> palettes = with.palettes().stream().map(Known::name).toList();
+        List<String> palettes =
+                with.palettes().stream().map(Palettes.Known::name).toList();
         view.askFit(
                         with.picture(),
                         palettes,

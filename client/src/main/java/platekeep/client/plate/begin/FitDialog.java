@@ -13,7 +13,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
-import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Widgets;
@@ -23,19 +22,19 @@ import platekeep.model.plate.Pleats;
 
 /** How a picture becomes a chart, with what comes of each setting shown beside it at once. */
 final class FitDialog {
-    static final Dimension PREVIEW = new Dimension(520, 430);
+    static final Dimension PREVIEW = new Dimension(440, 400);
     private static final int FIRST_PLEATS = 80;
     private static final int FIRST_COLOURS = 8;
 
     private final Picture picture;
     private final BeginDialogs.Naming naming;
     private final Consumer<BeginView.Fit> wanted;
-    private final JSpinner pleats = number("fit-pleats", FIRST_PLEATS, 3, Pleats.MOST_POSITIONS + 1);
+    private final JSpinner pleats = Widgets.number("fit-pleats", FIRST_PLEATS, 3, Pleats.MOST_POSITIONS + 1);
     private final JSpinner rows;
     private final JCheckBox proportions = new JCheckBox("Keep the picture's proportions", true);
     private final JComboBox<String> palette = new JComboBox<>();
-    private final JSpinner colours = number("fit-colours", FIRST_COLOURS, 1, Palette.KEYS.length());
-    private final JSpinner least = number("fit-least", 3, 1, 50);
+    private final JSpinner colours = Widgets.number("fit-colours", FIRST_COLOURS, 1, Palette.KEYS.length());
+    private final JSpinner least = Widgets.number("fit-least", 3, 1, 50);
     private final JCheckBox ground = new JCheckBox("Leave out what lies around the figure", true);
     private final JLabel preview = new JLabel();
     private final JLabel words = Widgets.faint("fit-words", " ");
@@ -45,7 +44,7 @@ final class FitDialog {
         this.picture = picture;
         this.naming = naming;
         this.wanted = wanted;
-        this.rows = number("fit-rows", PictureFit.rowsFor(picture, FIRST_PLEATS), 1, Plate.MOST_ROWS);
+        this.rows = Widgets.number("fit-rows", PictureFit.rowsFor(picture, FIRST_PLEATS), 1, Plate.MOST_ROWS);
         palette.setName("fit-palette");
         palette.addItem("the picture's own");
         palettes.forEach(name -> palette.addItem("those of " + name));
@@ -132,11 +131,5 @@ final class FitDialog {
 
     private static int value(JSpinner spinner) {
         return (Integer) spinner.getValue();
-    }
-
-    private static JSpinner number(String name, int value, int least, int most) {
-        JSpinner spinner = new JSpinner(new SpinnerNumberModel(Math.max(least, Math.min(most, value)), least, most, 1));
-        spinner.setName(name);
-        return spinner;
     }
 }

@@ -24,20 +24,20 @@ final class TextGrid {
     private static final String SHADE = "#[0-9a-fA-F]{6}";
     private static final List<String> NOTHING = List.of("", ".", "-", "–");
 
-    private final Palette known;
+    private final Map<String, Colour> known;
     private final Map<String, Character> keys = new LinkedHashMap<>();
     private final TreeMap<Character, Colour> colours = new TreeMap<>();
 
-    private TextGrid(Palette known) {
+    private TextGrid(Map<String, Colour> known) {
         this.known = known;
     }
 
     /**
      * The plate of a text.
      *
-     * @param known a palette whose keys and names give their shades
+     * @param known colours by their names in lower case: a value that is such a name is that colour
      */
-    static Begun read(String text, String id, String title, Palette known, RandomGenerator random) {
+    static Begun read(String text, String id, String title, Map<String, Colour> known, RandomGenerator random) {
         if (text.length() > MOST_CHARACTERS) {
             return new Begun.Refused("This text has " + text.length() + " characters, far more than the largest chart,"
                     + " which is 2000 rows of 2000 cables. Nothing was begun.");
@@ -153,12 +153,7 @@ final class TextGrid {
         if (value.matches(SHADE)) {
             return new Colour(value.toUpperCase(Locale.ROOT), value.toUpperCase(Locale.ROOT), 4);
         }
-        Optional<Colour> byName = known.entries().values().stream()
-                .filter(c -> c.name().equalsIgnoreCase(value))
-                .findFirst();
-        return wanted(value)
-                .flatMap(known::get)
-                .or(() -> byName)
+        return Optional.ofNullable(known.get(value.toLowerCase(Locale.ROOT)))
                 .orElseGet(() -> new Colour(value.length() > 1 ? value : "colour " + value, shade(colours.size()), 4));
     }
 
@@ -170,7 +165,6 @@ final class TextGrid {
     }
 
     private Plate plate(Chart chart, List<String> cells) {
-        Palette palette = colours.isEmpty() ? known : new Palette(colours);
-        return Charts.plate(chart.id(), chart.title(), palette, cells, chart.random());
+        return Charts.plate(chart.id(), chart.title(), new Palette(colours), cells, chart.random());
     }
 }

@@ -14,6 +14,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JViewport;
 import javax.swing.UIManager;
@@ -403,13 +404,26 @@ public final class ChartSurface extends JComponent implements Accessible {
         getAccessibleContext().setAccessibleDescription(words);
     }
 
+    private static String named(Drawing shown) {
+        return "Chart of " + shown.plate().title() + ", " + shown.pleats() + " pleats, " + shown.rows() + " rows";
+    }
+
     @Override
     public AccessibleContext getAccessibleContext() {
         if (accessibleContext == null) {
             accessibleContext = new AccessibleJComponent() {
                 private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+
+                @Override
+                public String getAccessibleName() {
+                    return drawing == null ? "Chart" : named(drawing);
+                }
             };
-            accessibleContext.setAccessibleName("Chart");
         }
         return accessibleContext;
     }

@@ -23,7 +23,11 @@ public final class Suggestions {
             }
             reason.append(next);
         }
-        return reason.toString();
+        return capital(reason.toString());
+    }
+
+    private static String capital(String reason) {
+        return reason.isEmpty() ? reason : Character.toUpperCase(reason.charAt(0)) + reason.substring(1);
     }
 
     private static String lowered(String sentence) {

@@ -35,6 +35,7 @@ public final class ColourPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private static final int MOST_NOTES = 2;
+    private static final int HEIGHT = 40;
 
     private final DefaultListModel<Entry> model = new DefaultListModel<>();
     private final JList<Entry> list = new JList<>(model);
@@ -65,7 +66,7 @@ public final class ColourPanel extends JPanel {
         list.setName("colour-list");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new Cell());
-        list.setFixedCellHeight(44);
+        list.setFixedCellHeight(HEIGHT);
         list.getAccessibleContext().setAccessibleName("Colours");
         list.addListSelectionListener(e -> {
             if (!isShowing) {
@@ -162,7 +163,7 @@ public final class ColourPanel extends JPanel {
 
         @Override
         public Dimension getPreferredSize() {
-            return new Dimension(200, 44);
+            return new Dimension(200, HEIGHT);
         }
 
         @Override
@@ -176,17 +177,17 @@ public final class ColourPanel extends JPanel {
                 g.draw(new RoundRectangle2D.Double(4, 2, getWidth() - 8, getHeight() - 4, 10, 10));
             }
             Color shade = new Color(entry.colour().rgb());
-            PlatePainter.paintCable(g, shade, ChartScale.whole(20), 12, 12);
+            PlatePainter.paintCable(g, shade, ChartScale.whole(20), 12, 10);
             paintKey(g, shade);
             g.setFont(getFont());
             int base = g.getFontMetrics().getAscent();
             g.setColor(Look.ink());
-            g.drawString(entry.colour().name(), 62, 6 + base);
+            g.drawString(entry.colour().name(), 62, 4 + base);
             g.setFont(getFont().deriveFont(getFont().getSize2D() - 1.5f));
             g.setColor(Look.faintInk());
-            g.drawString(second(), 62, 23 + base);
+            g.drawString(second(), 62, 21 + base);
             String key = entry.number() <= 9 ? Integer.toString(entry.number()) : "";
-            g.drawString(key, getWidth() - 20, 6 + base);
+            g.drawString(key, getWidth() - 20, 4 + base);
             g.dispose();
         }
 
@@ -196,7 +197,7 @@ public final class ColourPanel extends JPanel {
             g.setColor(Widgets.readableOn(shade));
             String key = String.valueOf(entry.key());
             int x = 32 - g.getFontMetrics().stringWidth(key) / 2;
-            g.drawString(key, x, 12 + (19 + g.getFontMetrics().getAscent()) / 2 - 1);
+            g.drawString(key, x, 10 + (19 + g.getFontMetrics().getAscent()) / 2 - 1);
         }
 
         private String second() {

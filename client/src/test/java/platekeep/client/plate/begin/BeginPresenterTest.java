@@ -102,7 +102,15 @@ class BeginPresenterTest {
         begin.fromTextFile();
         view.file = Optional.of(Files.writeString(folder.resolve("no.png"), "no"));
         begin.fromPicture();
-        assertThat(test.front.troubles).hasSize(4).allSatisfy(t -> assertThat(t).endsWith("."));
+        view.file = Optional.of(Files.write(folder.resolve("huge.png"), PictureTest.pngHeader(30_000, 30_000)));
+        begin.fromPicture();
+        view.file = Optional.of(Files.write(folder.resolve("torn.png"), PictureTest.pngHeader(30, 30)));
+        begin.fromPicture();
+        view.clipboard = Optional.of(java.util.stream.IntStream.range(0, 63)
+                .mapToObj(n -> "n" + n)
+                .collect(java.util.stream.Collectors.joining(",")));
+        begin.fromClipboard();
+        assertThat(test.front.troubles).hasSize(7).allSatisfy(t -> assertThat(t).endsWith("."));
         assertThat(test.drafts.all(test.library.folder())).isEmpty();
         assertThat(test.front.places).isEmpty();
     }

@@ -172,7 +172,7 @@ class PictureTest {
                 .hasMessageStartingWith("\"huge.png\" is 30000 x 30000 dots large; at most 60 million");
     }
 
-    private static byte[] pngHeader(int width, int height) throws IOException {
+    static byte[] pngHeader(int width, int height) throws IOException {
         ByteArrayOutputStream chunk = new ByteArrayOutputStream();
         DataOutputStream out = new DataOutputStream(chunk);
         out.write("IHDR".getBytes(StandardCharsets.US_ASCII));

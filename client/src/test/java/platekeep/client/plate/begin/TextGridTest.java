@@ -2,6 +2,8 @@ package platekeep.client.plate.begin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +18,7 @@ class TextGridTest {
     private static final String ID = "0b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10";
 
     private static Begun read(String text) {
-        return TextGrid.read(text, ID, "Gull", Palette.EMPTY, new Random(1));
+        return TextGrid.read(text, ID, "Gull", Map.of(), new Random(1));
     }
 
     private static Plate plate(String text) {
@@ -52,15 +54,14 @@ class TextGridTest {
     }
 
     @Test
-    void aKnownPaletteGivesItsShades() {
-        Palette known = Palette.EMPTY.with('m', new Colour("moss", "#4F7A3A", 3));
-        Plate byKey =
-                TextGrid.read("mm", ID, "Moss", known, new Random(1)).plate().orElseThrow();
-        Plate byName = TextGrid.read("Moss,moss", ID, "Moss", known, new Random(1))
+    void aValueThatIsTheNameOfAKnownColourIsThatColour() {
+        Palette known = Palette.EMPTY.with('m', new Colour("Moss", "#4F7A3A", 3));
+        Plate byName = TextGrid.read(
+                        "moss,m", ID, "Moss", Palettes.byName(List.of(new Palettes.Known("x", known))), new Random(1))
                 .plate()
                 .orElseThrow();
-        assertThat(byKey.palette().get('m').orElseThrow().srgb()).isEqualTo("#4F7A3A");
-        assertThat(byName.palette().entries().values()).extracting(Colour::srgb).containsOnly("#4F7A3A");
+        assertThat(byName.palette().entries().values()).extracting(Colour::srgb).contains("#4F7A3A");
+        assertThat(byName.palette().entries().values()).extracting(Colour::name).contains("Moss", "colour m");
     }
 
     @Test
