@@ -85,7 +85,7 @@ final class Wiring {
         Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
         return List.of(
                 new GalleryScreen(room, drafts, typed, thumbnails),
-                new PlateScreen(room, drafts, new Motifs(dataFolder.resolve("motifs")), thumbnails),
+                new PlateScreen(room, drafts, typed, new Motifs(dataFolder.resolve("motifs")), thumbnails),
                 new CompareScreen(room),
                 new JoinScreen(room, drafts, new Drafts(dataFolder.resolve("joins"))),
                 new PartnerScreen(room),

@@ -81,7 +81,7 @@ final class Header extends JPanel {
         title.setText(plate.title());
         String number = plate.number().map(n -> n + "  ·  ").orElse("");
         String size = plate.pleats().map(p -> p.count() + " pleats, ").orElse("")
-                + plate.rows().size() + " rows";
+                + (plate.rows().isEmpty() ? "no chart yet" : plate.rows().size() + " rows");
         line.setText(number + size + "  ·  " + state.library() + (state.isDrawn() ? "  ·  draft" : ""));
         save.setEnabled(
                 state.isDrawn() && state.lookingAt().isEmpty() && state.offer().isEmpty());

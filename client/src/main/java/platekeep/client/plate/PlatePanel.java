@@ -18,6 +18,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JViewport;
 import net.miginfocom.swing.MigLayout;
+import platekeep.client.paper.beside.BesidePanel;
 import platekeep.client.plate.ask.ColourDialog;
 import platekeep.client.plate.ask.LineDialog;
 import platekeep.client.plate.ask.MotifDialog;
@@ -52,7 +53,7 @@ import platekeep.model.plate.Repeat;
 final class PlatePanel extends JPanel implements PlateView {
     private static final long serialVersionUID = 1L;
 
-    private static final int SIDE = 322;
+    private static final int SIDE = 350;
 
     private final transient PlateEars ears = new PlateEars();
     private final ChartSurface chart = new ChartSurface(ears.chart());
@@ -63,6 +64,11 @@ final class PlatePanel extends JPanel implements PlateView {
     private final CheckPanel check = new CheckPanel(finding -> ears.plates().pointOut(finding));
     private final RemarkPanel remarks = new RemarkPanel(ears.remarks());
     private final ExtrasPanel extras = new ExtrasPanel(ears.extras());
+    private final BesidePanel beside;
+    private final CardLayout ways = new CardLayout();
+    private final JPanel middle = new JPanel(ways);
+    private transient Runnable shows = () -> {};
+    private boolean isPaperWanted;
     private final JTabbedPane side = new JTabbedPane();
     private final HistoryStrip history;
     private final JLabel place = Widgets.faint("place", " ");
@@ -73,6 +79,7 @@ final class PlatePanel extends JPanel implements PlateView {
     private transient PlateState shown = PlateState.NOTHING;
 
     PlatePanel(Tasks tasks, Thumbnails thumbnails) {
+        beside = new BesidePanel(tasks, thumbnails);
         setLayout(pages);
         setName("plate");
         history = new HistoryStrip(new Pictures(tasks, thumbnails, this::repaint), ears.history());
@@ -123,7 +130,42 @@ final class PlatePanel extends JPanel implements PlateView {
                 }
             }
         });
-        return scroll;
+        middle.add(scroll, "chart");
+        middle.add(beside.large(), "paper");
+        beside.ears(() -> paper(true), () -> {
+            side.setTitleAt(5, beside.isEmpty() ? "Paper" : "Paper " + beside.count());
+            paper(isPaperWanted && !beside.isEmpty());
+        });
+        Widgets.onOwnKey(beside.large(), "ESCAPE", () -> paper(false));
+        return middle;
+    }
+
+    BesidePanel beside() {
+        return beside;
+    }
+
+    /** Hears whenever anything is shown anew. */
+    void onShow(Runnable listener) {
+        shows = listener;
+    }
+
+    /** Shows the paper in place of the chart, or the chart; a plate without a chart shows its paper. */
+    private void paper(boolean isWanted) {
+        isPaperWanted = isWanted;
+        boolean isBare = shown.plate().filter(plate -> plate.rows().isEmpty()).isPresent();
+        boolean isPaper = isWanted && !beside.isEmpty() || isBare;
+        ways.show(middle, isPaper ? "paper" : "chart");
+        if (isWanted && isPaper) {
+            beside.large().requestFocusInWindow();
+        } else if (beside.large().isFocusOwner() && !isPaper) {
+            chart.requestFocusInWindow();
+        }
+    }
+
+    /** The chart gives way to the paper, or the other way round. */
+    void turnPaper() {
+        side.setSelectedIndex(5);
+        paper(!isPaperWanted);
     }
 
     private JComponent sidePart() {
@@ -133,7 +175,8 @@ final class PlatePanel extends JPanel implements PlateView {
         side.addTab("Check", check);
         side.addTab("Remarks", remarks);
         side.addTab("Extras", extras);
-        Widgets.styled(side, "tabInsets: 4,5,4,5; font: -1");
+        side.addTab("Paper", beside);
+        Widgets.styled(side, "tabInsets: 4,4,4,4; font: -1");
         side.setPreferredSize(new Dimension(SIDE, 10));
         side.setBorder(Widgets.edge(0, 1, 0, 0));
         return side;
@@ -199,7 +242,13 @@ final class PlatePanel extends JPanel implements PlateView {
         side.setTitleAt(3, open == 0 ? "Remarks" : "Remarks " + open);
         history.show(state.history().stream().map(PlatePanel::item).toList(), state.lookingAt());
         toolBar.show(state);
+        boolean isOther = !fitted.equals(Optional.of(plate.get().id()));
         fitOnce(plate.get());
+        shows.run();
+        paper(isPaperWanted && !isOther);
+        if (isOther && plate.get().rows().isEmpty()) {
+            side.setSelectedIndex(5);
+        }
     }
 
     private static List<FactsPanel.Relative> relatives(Kin kin) {

@@ -4,7 +4,11 @@ import java.util.List;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
+import platekeep.client.carry.CarryItems;
 import platekeep.client.draft.Drafts;
+import platekeep.client.paper.beside.BesidePresenter;
+import platekeep.client.paper.bring.BringDialogs;
+import platekeep.client.paper.bring.BringPresenter;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.plate.work.PlatePresenter;
@@ -13,17 +17,34 @@ import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Thumbnails;
+import platekeep.client.ui.Widgets;
 
 /** The Plate screen of the window. */
 public final class PlateScreen implements Screen {
     private final PlatePanel panel;
     private final PlatePresenter presenter;
     private final PlateMenus menus;
+    private final BesidePresenter beside;
+    private final CarryItems carry;
+    private final Workroom room;
 
-    public PlateScreen(Workroom room, Drafts drafts, Motifs motifs, Thumbnails thumbnails) {
+    /**
+     * @param drafts where what is drawn is kept
+     * @param typed where facts that are typed elsewhere are kept
+     */
+    public PlateScreen(Workroom room, Drafts drafts, Drafts typed, Motifs motifs, Thumbnails thumbnails) {
         this.panel = new PlatePanel(room.tasks(), thumbnails);
         this.presenter = new PlatePresenter(room, drafts, motifs, panel);
         panel.ears().lead(room, presenter);
+        BringPresenter bring = new BringPresenter(room, new BringDialogs(panel));
+        this.beside = new BesidePresenter(room, bring, panel.beside());
+        panel.beside().presenter(beside);
+        panel.onShow(() -> presenter
+                .current()
+                .ifPresent(
+                        open -> beside.of(open.library(), open.id(), open.now().title())));
+        this.carry = new CarryItems(room, List.of(drafts, typed), panel, this::shown);
+        this.room = room;
         this.menus = new PlateMenus(panel, presenter, new BeginItems(room, drafts, panel));
     }
 
@@ -60,7 +81,27 @@ public final class PlateScreen implements Screen {
 
     @Override
     public List<JMenu> menus() {
-        return menus.all();
+        List<JMenu> all = menus.all();
+        JMenu plate = all.get(0);
+        plate.addSeparator();
+        plate.add(Widgets.item("menu-add-pictures", "Add scans or photos…", "", beside::add));
+        plate.add(Widgets.item("menu-turn-paper", "Paper or chart", "ctrl shift P", panel::turnPaper));
+        plate.add(Widgets.item("menu-fill-in", "Facts, with the paper", "ctrl shift E", this::fillIn));
+        carry.addTo(plate);
+        return all;
+    }
+
+    private List<Place.OnePlate> shown() {
+        return presenter
+                .current()
+                .map(open -> List.of(new Place.OnePlate(open.library(), open.id())))
+                .orElse(List.of());
+    }
+
+    private void fillIn() {
+        if (!shown().isEmpty()) {
+            room.go(new Place.Paper(shown()));
+        }
     }
 
     @Override

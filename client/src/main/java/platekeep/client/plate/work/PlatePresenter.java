@@ -114,7 +114,8 @@ public final class PlatePresenter implements RoomListener {
         return history;
     }
 
-    Optional<OpenPlate> current() {
+    /** The plate that is open. */
+    public Optional<OpenPlate> current() {
         return current;
     }
 
