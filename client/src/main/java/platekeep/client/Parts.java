@@ -19,7 +19,7 @@ import platekeep.client.git.GitSetup;
 import platekeep.client.library.Libraries;
 import platekeep.client.library.LibraryException;
 import platekeep.client.sample.SampleLibrary;
-import platekeep.client.task.SameThreadTasks;
+import platekeep.client.task.Helpers;
 import platekeep.client.ui.Theme;
 
 /** The parts of the program as commands ask for them, each made when it is first wanted. */
@@ -38,7 +38,7 @@ final class Parts implements Means {
 
     @Override
     public Libraries libraries() {
-        return new GitLibraries(Clock.systemDefaultZone(), Cache.ofUser(), new SameThreadTasks().helpers());
+        return new GitLibraries(Clock.systemDefaultZone(), Cache.ofUser(), new Helpers());
     }
 
     @Override

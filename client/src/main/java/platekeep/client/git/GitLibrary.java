@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.desk.Desk;
 import platekeep.client.git.desk.Workroom;
@@ -101,15 +102,20 @@ final class GitLibrary implements Library {
 
     @Override
     public List<Entry> list(Progress progress) throws LibraryException {
+        return list(progress, soFar -> {});
+    }
+
+    @Override
+    public List<Entry> list(Progress progress, Consumer<List<Entry>> soFar) throws LibraryException {
         return told(NOT_READ, () -> {
             Optional<ObjectId> newest = room.store().newest();
-            return newest.isPresent() ? room.list(newest.get(), progress) : List.of();
+            return newest.isPresent() ? room.list(newest.get(), progress, soFar) : List.of();
         });
     }
 
     @Override
     public List<Entry> listAt(String versionId, Progress progress) throws LibraryException {
-        return told(NOT_READ, () -> room.list(room.find(versionId), progress));
+        return told(NOT_READ, () -> room.list(room.find(versionId), progress, soFar -> {}));
     }
 
     @Override

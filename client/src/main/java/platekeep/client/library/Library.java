@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Series;
@@ -40,6 +41,16 @@ public interface Library extends AutoCloseable {
      * @throws java.util.concurrent.CancellationException when the progress says so
      */
     List<Entry> list(Progress progress) throws LibraryException;
+
+    /**
+     * The same; meanwhile tells a few times what has been read until then, from the first path on: soon more than fit on a
+     * screen, then more and more. What was told of may still turn out to be a double in the list that is given at last.
+     *
+     * @param soFar called on the calling thread
+     */
+    default List<Entry> list(Progress progress, Consumer<List<Entry>> soFar) throws LibraryException {
+        return list(progress);
+    }
 
     /** All plates as of a version, in order of path. */
     List<Entry> listAt(String versionId, Progress progress) throws LibraryException;

@@ -1,6 +1,5 @@
 package platekeep.client.task;
 
-import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -22,8 +21,7 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     private final Executor eventThread;
     private final Consumer<RuntimeException> bugs;
     private final ThreadPoolExecutor workers = pool(WORKERS, "platekeep-work-");
-    private final ThreadPoolExecutor helpers =
-            pool(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), "platekeep-help-");
+    private final Executor helpers = new Helpers();
 
     /**
      * @param eventThread where answers are given, one at a time and in the order in which they are handed over
@@ -59,10 +57,8 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     /** Takes no more work; what is under way may finish, what waits is forgotten without an answer. */
     @Override
     public void close() {
-        List.of(workers, helpers).forEach(pool -> {
-            pool.getQueue().clear();
-            pool.shutdown();
-        });
+        workers.getQueue().clear();
+        workers.shutdown();
     }
 
     private static ThreadPoolExecutor pool(int threads, String prefix) {
@@ -70,7 +66,7 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
                 threads, threads, 0, TimeUnit.SECONDS, new LinkedBlockingQueue<>(), named(prefix));
     }
 
-    private static ThreadFactory named(String prefix) {
+    static ThreadFactory named(String prefix) {
         AtomicInteger count = new AtomicInteger();
         return runnable -> {
             Thread thread = new Thread(runnable, prefix + count.incrementAndGet());

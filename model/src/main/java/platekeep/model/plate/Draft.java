@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /**
  * A plate being changed. Each setter replaces one thing; {@link #build()} gives the plate with its sets and lists in
@@ -191,7 +192,6 @@ public final class Draft {
 
     /** The plate, with sets sorted and without doubles, starts, marks, remarks and clashes in their order. */
     public Plate build() {
-        Map<RowId, Integer> height = heights();
         return new Plate(
                 id,
                 title,
@@ -207,14 +207,14 @@ public final class Draft {
                 palette,
                 pleats,
                 cloth,
-                sorted(starts, startOrder(height)),
+                sorted(starts, () -> startOrder(heights())),
                 repeat,
                 rows,
                 lines,
-                sorted(marks, markOrder(height)),
+                sorted(marks, () -> markOrder(heights())),
                 notions,
-                sorted(remarks, REMARK_ORDER),
-                sorted(clashes, new ClashOrder(rows)),
+                sorted(remarks, () -> REMARK_ORDER),
+                sorted(clashes, () -> new ClashOrder(rows)),
                 unknown);
     }
 
@@ -250,9 +250,13 @@ public final class Draft {
         return List.copyOf(sorted);
     }
 
-    private static <T> List<T> sorted(List<T> list, Comparator<T> order) {
+    /** The list in order; what the order is, is found out only where there is something to sort. */
+    private static <T> List<T> sorted(List<T> list, Supplier<Comparator<? super T>> order) {
+        if (list.size() < 2) {
+            return list;
+        }
         List<T> copy = new ArrayList<>(list);
-        copy.sort(order);
+        copy.sort(order.get());
         return copy;
     }
 }

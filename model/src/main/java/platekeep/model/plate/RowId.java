@@ -7,11 +7,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.function.Predicate;
 
 /**
- * The identity of a row: four characters of {@code 0-9 a-z}, given once and kept when the row is edited or moved.
- *
- * @param text the four characters
+ * The identity of a row: four characters of {@code 0-9 a-z}, given once and kept when the row is edited or moved. Held as
+ * the number that they are as digits, since a library of ten thousand plates has half a million of them.
  */
-public record RowId(String text) implements Comparable<RowId> {
+public final class RowId implements Comparable<RowId> {
 
     /** How many characters an id has. */
     public static final int LENGTH = 4;
@@ -21,21 +20,57 @@ public record RowId(String text) implements Comparable<RowId> {
     /** How many ids there are. */
     public static final int COUNT = RADIX * RADIX * RADIX * RADIX;
 
-    public RowId {
+    private final int number;
+
+    /**
+     * @param text the four characters
+     */
+    public RowId(String text) {
         if (!isRowId(text)) {
             throw new IllegalArgumentException("not a row id: " + text);
         }
+        this.number = Integer.parseInt(text, RADIX);
+    }
+
+    private RowId(int number) {
+        this.number = number;
     }
 
     /** Whether the text could be a row id. */
     public static boolean isRowId(String text) {
-        return text.length() == LENGTH && text.chars().allMatch(c -> c >= '0' && c <= '9' || c >= 'a' && c <= 'z');
+        return text.length() == LENGTH && text.chars().allMatch(c -> digit(c) >= 0);
+    }
+
+    /** What a character is as a digit of an id, 0 to 35; -1 for one that is none. */
+    public static int digit(int c) {
+        if (c >= '0' && c <= '9') {
+            return c - '0';
+        }
+        return c >= 'a' && c <= 'z' ? c - 'a' + 10 : -1;
     }
 
     /** The id that a number from 0 to {@link #COUNT} (excluded) is in digits {@code 0-9 a-z}, most significant first. */
     public static RowId of(int number) {
-        String digits = Integer.toString(number, RADIX);
-        return new RowId("0".repeat(LENGTH - digits.length()) + digits);
+        if (number < 0 || number >= COUNT) {
+            throw new IllegalArgumentException("not the number of a row id: " + number);
+        }
+        return new RowId(number);
+    }
+
+    /** The number of which this is the id, see {@link #of}. */
+    public int number() {
+        return number;
+    }
+
+    /** The four characters. */
+    public String text() {
+        char[] text = new char[LENGTH];
+        int left = number;
+        for (int i = LENGTH - 1; i >= 0; i--) {
+            text[i] = Character.forDigit(left % RADIX, RADIX);
+            left /= RADIX;
+        }
+        return new String(text);
     }
 
     /**
@@ -64,11 +99,21 @@ public record RowId(String text) implements Comparable<RowId> {
 
     @Override
     public int compareTo(RowId other) {
-        return text.compareTo(other.text);
+        return Integer.compare(number, other.number);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof RowId id && id.number == number;
+    }
+
+    @Override
+    public int hashCode() {
+        return number;
     }
 
     @Override
     public String toString() {
-        return text;
+        return text();
     }
 }

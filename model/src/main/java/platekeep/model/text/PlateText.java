@@ -43,6 +43,12 @@ public final class PlateText {
      * @param bytes the whole file
      */
     public static Reading<Plate> read(String file, byte[] bytes) {
+        Optional<Plate> canonical = CanonicalPlate.read(bytes);
+        return canonical.isPresent() ? new Reading.Good<>(canonical.get(), List.of()) : readByPieces(file, bytes);
+    }
+
+    /** Reads a plate without the short way for texts in the canonical form. */
+    static Reading<Plate> readByPieces(String file, byte[] bytes) {
         return DOCUMENT.read(file, bytes);
     }
 

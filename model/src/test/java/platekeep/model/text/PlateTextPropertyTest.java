@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -36,6 +37,61 @@ class PlateTextPropertyTest {
         String text = PlateText.write(plate);
 
         assertThat(rewritten(text)).isEqualTo(text);
+    }
+
+    @Property(tries = 2000, edgeCases = EdgeCasesMode.NONE, seed = "20261125")
+    void theShortWayReadsWhatReadingByPiecesReadsAndNothingElse(
+            @ForAll("plates") Plate plate,
+            @ForAll @IntRange(min = 0, max = 1_000_000) int where,
+            @ForAll @IntRange(min = 0, max = 2) int length,
+            @ForAll("patches") String patch) {
+        byte[] bytes = PlateText.bytes(plate);
+        isTheSameBothWays(bytes);
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        int from = where % text.length();
+        int to = Math.min(text.length(), from + length);
+        isTheSameBothWays((text.substring(0, from) + patch + text.substring(to)).getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Provide
+    Arbitrary<String> patches() {
+        return Arbitraries.of(
+                "",
+                "0",
+                "1",
+                "9",
+                "-",
+                ".",
+                ".0",
+                "5",
+                "a",
+                "z",
+                "A",
+                " ",
+                "\n",
+                "\"",
+                ",",
+                ", ",
+                ":",
+                "\\",
+                "\u00e9",
+                "e\u0301",
+                "\u2019",
+                "\u0085",
+                "{}",
+                "[]",
+                "\t",
+                "\"id\": ",
+                "\"on\": \"\", ");
+    }
+
+    /** Whatever the short way reads is what the long way reads with nothing to say of it. */
+    private static void isTheSameBothWays(byte[] bytes) {
+        CanonicalPlate.read(bytes).ifPresent(read -> {
+            Reading<Plate> byPieces = PlateText.readByPieces("plate.json", bytes);
+            assertThat(byPieces.value()).contains(read);
+            assertThat(found(byPieces)).isEmpty();
+        });
     }
 
     @Property(tries = 300, edgeCases = EdgeCasesMode.NONE, seed = "20261125")

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.jgit.lib.AbbreviatedObjectId;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -92,15 +93,24 @@ public final class Workroom implements AutoCloseable {
     }
 
     /** All plates of a version as they are to be shown, in order of path. */
-    public List<Entry> list(ObjectId version, Progress progress) throws IOException {
-        entries.readAhead(store.files(version), progress);
-        return entries.all(shelf(version));
+    public List<Entry> list(ObjectId version, Progress progress, Consumer<List<Entry>> soFar) throws IOException {
+        return entries.all(store.files(version), () -> shelf(version), progress, soFar);
     }
 
     /** Whose text a content is, as far as it says or its past says. */
     public Optional<String> plateOf(ObjectId content) throws IOException {
-        Optional<String> known = index.plateOf(content).or(() -> entries.knownId(content));
+        Optional<String> known = known(content);
         return known.isPresent() ? known : PlateIdScan.of(store.bytes(content));
+    }
+
+    /** The same for the file at a path. */
+    private Optional<String> plateOf(String path, ObjectId content) throws IOException {
+        Optional<String> known = known(content);
+        return known.isPresent() ? known : PlateIdScan.of(store.bytes(path, content));
+    }
+
+    private Optional<String> known(ObjectId content) {
+        return entries.knownId(content).or(() -> index.plateOf(content));
     }
 
     /** What the library says about itself as of a version; empty where that cannot be read. */

@@ -41,14 +41,14 @@ public final class VersionIndex {
     private ObjectId reachedFrom = ObjectId.zeroId();
     private Set<ObjectId> reached = Set.of();
     private int notKept;
+    private boolean wasRead;
 
     /**
-     * @param file where the index is kept between two runs; what it holds is taken over
+     * @param file where the index is kept between two runs; what it holds is taken over when it is first needed
      */
     public VersionIndex(Repository repository, IndexFile file) {
         this.repository = repository;
         this.file = file;
-        file.read().forEach(this::add);
     }
 
     /** The versions that changed a plate, among those that led to {@code newest}, newest first. */
@@ -95,6 +95,7 @@ public final class VersionIndex {
 
     /** Whose text a content is; empty where it does not say, or where it never was in a version that was asked for. */
     public synchronized Optional<String> plateOf(ObjectId content) {
+        readFile();
         return Optional.ofNullable(plateOf.get(content));
     }
 
@@ -132,6 +133,7 @@ public final class VersionIndex {
 
     /** Takes in a version and all that led to it, oldest first, as far as they are not known. */
     private void include(ObjectId newest) throws IOException {
+        readFile();
         if (steps.containsKey(newest)) {
             return;
         }
@@ -160,6 +162,13 @@ public final class VersionIndex {
         if (notKept >= IndexFile.WORTH_KEEPING) {
             file.write(inOrder());
             notKept = 0;
+        }
+    }
+
+    private void readFile() {
+        if (!wasRead) {
+            wasRead = true;
+            file.read().forEach(this::add);
         }
     }
 

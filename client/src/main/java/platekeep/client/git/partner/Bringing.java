@@ -79,7 +79,7 @@ final class Bringing {
     /** Puts the plates that were settled beforehand in the place of the joined ones. */
     private TreeJoin.Joined withSettled(TreeJoin.Joined joined, List<Plate> settled, TextJoin texts)
             throws IOException {
-        Shelf shelf = Shelf.of(joined.files(), texts::idOf);
+        Shelf shelf = Shelf.of(joined.files(), (path, content) -> texts.idOf(content));
         SortedMap<String, FileAt> files = new TreeMap<>(joined.files().files());
         for (Plate plate : settled) {
             Optional<String> path = shelf.path(plate.id());

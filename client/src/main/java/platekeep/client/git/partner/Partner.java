@@ -126,8 +126,9 @@ public final class Partner {
             throws IOException, LibraryException {
         Contents contents = new Contents(room.store());
         TextJoin texts = new TextJoin(contents, TextJoin.LastHands.UNKNOWN);
-        Shelf base =
-                Shelf.of(new CommonBase(room.store(), new TreeJoin(contents, texts)).of(mine, theirs), texts::idOf);
+        Shelf base = Shelf.of(
+                new CommonBase(room.store(), new TreeJoin(contents, texts)).of(mine, theirs),
+                (path, content) -> texts.idOf(content));
         Shelf here = room.shelf(mine);
         Shelf there = room.shelf(theirs);
         TreeSet<String> ids = new TreeSet<>(base.plates());

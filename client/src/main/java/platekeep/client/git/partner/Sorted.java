@@ -38,7 +38,7 @@ record Sorted(Map<String, Placed> plates, Map<String, Placed> series, Map<String
                 continue;
             }
             Optional<String> seriesId = PlateFiles.isSeries(entry.getKey())
-                    ? ids.plateOf(entry.getValue().content())
+                    ? ids.plateOf(entry.getKey(), entry.getValue().content())
                     : Optional.empty();
             if (seriesId.isEmpty() || series.putIfAbsent(seriesId.get(), placed) != null) {
                 others.put(entry.getKey(), placed);

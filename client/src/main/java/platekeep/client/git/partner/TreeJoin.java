@@ -47,7 +47,8 @@ final class TreeJoin {
 
     private Sorted sort(TreeFiles files) throws IOException, LibraryException {
         Refusals.refuseUnplain(files);
-        return Sorted.of(Shelf.of(files, texts::idOf), texts::idOf);
+        return Sorted.of(
+                Shelf.of(files, (path, content) -> texts.idOf(content)), (path, content) -> texts.idOf(content));
     }
 
     /** One join under way. */

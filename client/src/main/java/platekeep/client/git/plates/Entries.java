@@ -2,15 +2,18 @@ package platekeep.client.git.plates;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.ObjectReader;
 import platekeep.client.git.store.FileAt;
 import platekeep.client.git.store.Store;
 import platekeep.client.git.store.TreeFiles;
@@ -22,17 +25,21 @@ import platekeep.model.text.Problem;
 import platekeep.model.text.Reading;
 
 /**
- * Reads plate files. What was read is remembered by place and content for a while, so that showing a list again after
- * one plate was saved reads one plate.
+ * Reads plate files. The list that was read last is held, so that reading it again after one plate was saved reads one
+ * plate; of what else is read (old versions as a rule) the last few megabytes are remembered.
  */
 public final class Entries {
-    /** Texts of this many bytes altogether are remembered as plates. */
-    private static final long MOST_REMEMBERED = 96L << 20;
+    /** Texts of this many bytes altogether are remembered as plates besides the list. */
+    private static final long MOST_REMEMBERED = 4L << 20;
+
+    /** So many are read at first and told of: more than fit on a screen. */
+    private static final int FIRST = 64;
 
     private final Store store;
     private final Executor helpers;
     private final Map<Key, Remembered> remembered = new LinkedHashMap<>(64, 0.75f, true);
     private final Map<ObjectId, String> ids = new ConcurrentHashMap<>();
+    private volatile Map<Key, Entry> listed = Map.of();
     private long rememberedBytes;
 
     private record Key(String path, ObjectId content) {}
@@ -50,16 +57,29 @@ public final class Entries {
     /** Reads one file. */
     public Entry read(String path, ObjectId content) throws IOException {
         Key key = new Key(path, content);
-        synchronized (remembered) {
-            Remembered known = remembered.get(key);
-            if (known != null) {
-                return known.entry();
-            }
+        Optional<Entry> known = known(key);
+        if (known.isPresent()) {
+            return known.get();
         }
-        byte[] bytes = store.bytes(content);
-        Entry entry = parse(path, content, bytes);
-        entry.plate().ifPresent(plate -> ids.put(content.copy(), plate.id()));
+        byte[] bytes = store.bytes(path, content);
+        Entry entry = noted(path, content, bytes);
         remember(key, new Remembered(entry, bytes.length));
+        return entry;
+    }
+
+    private Optional<Entry> known(Key key) {
+        Entry inList = listed.get(key);
+        if (inList != null) {
+            return Optional.of(inList);
+        }
+        synchronized (remembered) {
+            return Optional.ofNullable(remembered.get(key)).map(Remembered::entry);
+        }
+    }
+
+    private Entry noted(String path, ObjectId content, byte[] bytes) {
+        Entry entry = parse(path, content, bytes);
+        entry.plate().ifPresent(plate -> ids.put(content, plate.id()));
         return entry;
     }
 
@@ -77,7 +97,7 @@ public final class Entries {
                 rememberedBytes += value.bytes();
             }
             var eldest = remembered.entrySet().iterator();
-            while (rememberedBytes > MOST_REMEMBERED) {
+            while (rememberedBytes > MOST_REMEMBERED && remembered.size() > 1) {
                 rememberedBytes -= eldest.next().getValue().bytes();
                 eldest.remove();
             }
@@ -86,7 +106,10 @@ public final class Entries {
 
     /** Reads one plate of a version as it is to be shown: a double as damaged. */
     public Entry of(Shelf shelf, String path) throws IOException {
-        Entry entry = read(path, shelf.files().files().get(path).content());
+        return shown(shelf, path, read(path, shelf.files().files().get(path).content()));
+    }
+
+    private static Entry shown(Shelf shelf, String path, Entry entry) {
         Optional<String> first = shelf.doubleOf(path);
         return first.isPresent() ? doubled(entry, first.get()) : entry;
     }
@@ -109,29 +132,58 @@ public final class Entries {
         return Optional.ofNullable(ids.get(content));
     }
 
+    /** Sorts a version's files when all of them have been read. */
+    public interface Sorting {
+        Shelf shelf() throws IOException;
+    }
+
     /**
-     * Reads the plate files among some files, so that their entries and ids are known.
+     * All plates of a version as they are to be shown, in order of path.
      *
+     * @param sorting is asked when all have been read, so that their ids are known
+     * @param soFar hears a few times what has been read until then, from the first path on
      * @throws CancellationException when the progress says so
      */
-    public void readAhead(TreeFiles files, Progress progress) throws IOException {
+    public List<Entry> all(TreeFiles files, Sorting sorting, Progress progress, Consumer<List<Entry>> soFar)
+            throws IOException {
         List<Map.Entry<String, FileAt>> plates = files.files().entrySet().stream()
                 .filter(file ->
                         PlateFiles.isPlate(file.getKey()) && file.getValue().isPlain())
                 .toList();
-        ConcurrentMap<Integer, IOException> failures = new ConcurrentHashMap<>();
-        new InParts(helpers).each(plates.size(), done -> progress.at(done, plates.size(), "reading plates"), i -> {
-            if (progress.cancelled()) {
-                throw new CancellationException();
+        Entry[] read = new Entry[plates.size()];
+        for (int from = 0, step = FIRST; from < read.length; from += step, step *= 8) {
+            int begin = from;
+            int end = Math.min(read.length, from + step);
+            new InParts(helpers)
+                    .each(
+                            end - begin,
+                            done -> progress.at(begin + done, read.length, "reading plates"),
+                            (a, b) -> read(plates, read, begin + a, begin + b, progress));
+            if (end < read.length) {
+                soFar.accept(List.of(Arrays.copyOf(read, end)));
             }
-            try {
-                read(plates.get(i).getKey(), plates.get(i).getValue().content());
-            } catch (IOException e) {
-                failures.put(i, e);
+        }
+        hold(plates, read);
+        Shelf shelf = sorting.shelf();
+        List<Entry> shown = new ArrayList<>(read.length);
+        for (Entry entry : read) {
+            shown.add(shown(shelf, entry.path(), entry));
+        }
+        return shown;
+    }
+
+    private void read(List<Map.Entry<String, FileAt>> plates, Entry[] read, int from, int to, Progress progress)
+            throws IOException {
+        if (progress.cancelled()) {
+            throw new CancellationException();
+        }
+        try (ObjectReader reader = store.repository().newObjectReader()) {
+            for (int i = from; i < to; i++) {
+                String path = plates.get(i).getKey();
+                ObjectId content = plates.get(i).getValue().content();
+                Optional<Entry> known = known(new Key(path, content));
+                read[i] = known.isPresent() ? known.get() : noted(path, content, store.bytes(reader, path, content));
             }
-        });
-        if (!failures.isEmpty()) {
-            throw failures.values().iterator().next();
         }
     }
 
@@ -154,32 +206,28 @@ public final class Entries {
      */
     public void readOnce(int count, Named<String> paths, Named<ObjectId> contents, Progress progress, Heard heard)
             throws IOException {
-        ConcurrentMap<Integer, IOException> failures = new ConcurrentHashMap<>();
         Object turn = new Object();
-        new InParts(helpers).each(count, done -> progress.at(done, count, "reading versions"), i -> {
+        new InParts(helpers).each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }
-            try {
-                Entry entry = parse(paths.at(i), contents.at(i), store.bytes(contents.at(i)));
-                synchronized (turn) {
-                    heard.read(i, entry);
+            try (ObjectReader reader = store.repository().newObjectReader()) {
+                for (int i = from; i < to; i++) {
+                    ObjectId content = contents.at(i);
+                    Entry entry = parse(paths.at(i), content, store.bytes(reader, paths.at(i), content));
+                    synchronized (turn) {
+                        heard.read(i, entry);
+                    }
                 }
-            } catch (IOException e) {
-                failures.put(i, e);
             }
         });
-        if (!failures.isEmpty()) {
-            throw failures.values().iterator().next();
-        }
     }
 
-    /** All plates of a version as they are to be shown, in order of path. */
-    public List<Entry> all(Shelf shelf) throws IOException {
-        List<Entry> entries = new ArrayList<>();
-        for (String path : shelf.plateFiles()) {
-            entries.add(of(shelf, path));
+    private void hold(List<Map.Entry<String, FileAt>> plates, Entry[] read) {
+        Map<Key, Entry> all = new HashMap<>(2 * read.length);
+        for (int i = 0; i < read.length; i++) {
+            all.put(new Key(plates.get(i).getKey(), plates.get(i).getValue().content()), read[i]);
         }
-        return entries;
+        listed = all;
     }
 }

@@ -1,6 +1,7 @@
 package platekeep.client.git.plates;
 
-import java.util.concurrent.CompletableFuture;
+import java.io.IOException;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -8,11 +9,11 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
 
 /**
- * Does the same for many things, in parts, on the calling thread and on a helper if one is free. The caller works
- * along, so the work comes to an end even if no helper ever comes.
+ * Does the same for many things, in parts, on the calling thread and on helpers if any are free. The caller works along,
+ * so the work comes to an end even if no helper ever comes.
  */
 final class InParts {
-    private static final int PART = 64;
+    private static final int PART = 32;
 
     private final Executor helpers;
 
@@ -20,58 +21,80 @@ final class InParts {
         this.helpers = helpers;
     }
 
+    /** What is done for the things from one number to another, the last one not included. */
+    interface Part {
+        void each(int from, int to) throws IOException;
+    }
+
     /**
      * Returns when all is done. What the work throws is thrown here, after which no further part is begun.
      *
      * @param told hears on the calling thread how many are done
-     * @param work is given each number from 0 below {@code count} once
+     * @param work is given each number from 0 below {@code count} once, in parts
      */
-    void each(int count, IntConsumer told, IntConsumer work) {
-        AtomicInteger next = new AtomicInteger();
-        AtomicInteger done = new AtomicInteger();
-        AtomicReference<RuntimeException> failure = new AtomicReference<>();
-        CompletableFuture<Void> helper = new CompletableFuture<>();
-        boolean asked = count > PART
-                && ask(() -> {
-                    parts(count, next, done, failure, work, n -> {});
-                    helper.complete(null);
-                });
-        parts(count, next, done, failure, work, told);
-        if (asked && done.get() < count && failure.get() == null) {
-            helper.join();
+    void each(int count, IntConsumer told, Part work) throws IOException {
+        Round round = new Round(count, work);
+        int wanted = Math.min(Runtime.getRuntime().availableProcessors() - 1, (count - 1) / PART);
+        for (int i = 0; i < wanted; i++) {
+            round.ask(helpers);
         }
-        if (failure.get() != null) {
-            throw failure.get();
-        }
+        round.parts(told);
+        round.finish();
         told.accept(count);
     }
 
-    private boolean ask(Runnable part) {
-        try {
-            helpers.execute(part);
-            return true;
-        } catch (RejectedExecutionException e) {
-            return false;
-        }
-    }
+    /** One round of work that several threads share. */
+    private static final class Round {
+        private final int count;
+        private final Part work;
+        private final AtomicInteger next = new AtomicInteger();
+        private final AtomicInteger done = new AtomicInteger();
+        private final AtomicReference<Exception> failure = new AtomicReference<>();
+        private final CountDownLatch all;
 
-    private static void parts(
-            int count,
-            AtomicInteger next,
-            AtomicInteger done,
-            AtomicReference<RuntimeException> failure,
-            IntConsumer work,
-            IntConsumer told) {
-        for (int from = next.getAndAdd(PART); from < count && failure.get() == null; from = next.getAndAdd(PART)) {
-            int to = Math.min(count, from + PART);
+        Round(int count, Part work) {
+            this.count = count;
+            this.work = work;
+            this.all = new CountDownLatch((count + PART - 1) / PART);
+        }
+
+        void ask(Executor helpers) {
             try {
-                for (int i = from; i < to; i++) {
-                    work.accept(i);
-                }
-            } catch (RuntimeException e) {
-                failure.compareAndSet(null, e);
+                helpers.execute(() -> parts(n -> {}));
+            } catch (RejectedExecutionException e) {
+                // the caller does it alone
             }
-            told.accept(done.addAndGet(to - from));
+        }
+
+        void parts(IntConsumer told) {
+            for (int from = next.getAndAdd(PART); from < count; from = next.getAndAdd(PART)) {
+                int to = Math.min(count, from + PART);
+                try {
+                    if (failure.get() == null) {
+                        work.each(from, to);
+                    }
+                } catch (IOException | RuntimeException e) {
+                    failure.compareAndSet(null, e);
+                } finally {
+                    all.countDown();
+                }
+                told.accept(done.addAndGet(to - from));
+            }
+        }
+
+        void finish() throws IOException {
+            try {
+                all.await();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IOException("interrupted while reading", e);
+            }
+            if (failure.get() instanceof IOException e) {
+                throw e;
+            }
+            if (failure.get() instanceof RuntimeException e) {
+                throw e;
+            }
         }
     }
 }

@@ -27,10 +27,10 @@ public final class Shelf {
         this.files = files;
     }
 
-    /** Says whose text a content is. */
+    /** Says whose text a content is, and where it lies. */
     @FunctionalInterface
     public interface Ids {
-        Optional<String> plateOf(ObjectId content) throws IOException;
+        Optional<String> plateOf(String path, ObjectId content) throws IOException;
     }
 
     /** Sorts the plain plate files of a version; linear in the files. */
@@ -38,7 +38,7 @@ public final class Shelf {
         Shelf shelf = new Shelf(files);
         for (Map.Entry<String, FileAt> file : files.files().entrySet()) {
             if (PlateFiles.isPlate(file.getKey()) && file.getValue().isPlain()) {
-                Optional<String> id = ids.plateOf(file.getValue().content());
+                Optional<String> id = ids.plateOf(file.getKey(), file.getValue().content());
                 if (id.isPresent()) {
                     shelf.claim(id.get(), file.getKey());
                 } else {

@@ -163,7 +163,19 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /** The same with a reader at hand; a content larger than {@link #LARGEST_FILE} is not read. */
+    /** The same for a file of the newest version, which is read in the folder if it lies there as it should be. */
+    public byte[] bytes(String path, ObjectId content) throws IOException {
+        Optional<byte[]> lying = workTree.readIfIs(path, content);
+        return lying.isPresent() ? lying.get() : bytes(content);
+    }
+
+    /** The same with a reader at hand, for where many are read. */
+    public byte[] bytes(ObjectReader reader, String path, ObjectId content) throws IOException {
+        Optional<byte[]> lying = workTree.readIfIs(path, content);
+        return lying.isPresent() ? lying.get() : bytes(reader, content);
+    }
+
+    /** The bytes of a content with a reader at hand; a content larger than {@link #LARGEST_FILE} is not read. */
     public static byte[] bytes(ObjectReader reader, ObjectId content) throws IOException {
         try {
             return reader.open(content, Constants.OBJ_BLOB).getCachedBytes(LARGEST_FILE);

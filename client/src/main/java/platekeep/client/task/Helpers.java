@@ -1,0 +1,34 @@
+package platekeep.client.task;
+
+import java.util.concurrent.Executor;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Threads that help somebody who works along, one less than the machine has processors. They start when they are first
+ * needed, go again soon after, and never keep the program from ending.
+ */
+public final class Helpers implements Executor {
+    private static final long IDLE_SECONDS = 10;
+
+    private final ThreadPoolExecutor threads;
+
+    public Helpers() {
+        int most = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+        threads = new ThreadPoolExecutor(
+                most,
+                most,
+                IDLE_SECONDS,
+                TimeUnit.SECONDS,
+                new LinkedBlockingQueue<>(),
+                BackgroundTasks.named("platekeep-help-"));
+        threads.allowCoreThreadTimeOut(true);
+    }
+
+    /** What is handed over must be able to finish on any thread, and whoever hands it over must do without it. */
+    @Override
+    public void execute(Runnable part) {
+        threads.execute(part);
+    }
+}

@@ -1,0 +1,87 @@
+package platekeep.model.text;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
+import platekeep.model.plate.Row;
+import platekeep.model.plate.RowId;
+
+/** Reads the rows of a text in the canonical form, each with its id: nine tenths of the text, hardly more than copied. */
+final class RowScan {
+    private static final byte[] NONE = Scan.ascii("[]");
+    private static final byte[] BEGIN = Scan.ascii("[\n    \"");
+    private static final byte[] BETWEEN = Scan.ascii("\",\n    \"");
+    private static final byte[] END = Scan.ascii("\"\n  ]");
+
+    private final Scan scan;
+    private final int cells;
+    private final List<Row> rows = new ArrayList<>();
+    private final boolean[] used = new boolean[256];
+
+    private RowScan(Scan scan, int cells) {
+        this.scan = scan;
+        this.cells = cells;
+    }
+
+    /**
+     * The rows that come next; equal ones that follow each other share their cells.
+     *
+     * @param cells how many each has; 0 where there may be no rows
+     */
+    static List<Row> rows(Scan scan, int cells, Palette palette) throws Scan.Otherwise {
+        if (scan.takes(NONE)) {
+            return List.of();
+        }
+        Scan.demand(cells > 0);
+        RowScan rows = new RowScan(scan, cells);
+        rows.read();
+        rows.refuseDoubles();
+        for (int c = 0; c < rows.used.length; c++) {
+            Scan.demand(!rows.used[c] || c == Row.EMPTY || c < 128 && palette.has((char) c));
+        }
+        return rows.rows;
+    }
+
+    private void read() throws Scan.Otherwise {
+        scan.must(BEGIN);
+        row();
+        while (scan.takes(BETWEEN)) {
+            row();
+        }
+        scan.must(END);
+        Scan.demand(rows.size() <= Plate.MOST_ROWS);
+    }
+
+    private void row() throws Scan.Otherwise {
+        int id = scan.rowId();
+        scan.must(' ');
+        int start = scan.at;
+        int end = start + cells;
+        byte[] bytes = scan.bytes;
+        Scan.demand(end < bytes.length);
+        int above = start - cells - BETWEEN.length - RowId.LENGTH - 1;
+        boolean same = !rows.isEmpty() && Arrays.equals(bytes, start, end, bytes, above, above + cells);
+        for (int i = start; !same && i < end; i++) {
+            used[bytes[i] & 0xFF] = true;
+        }
+        String text =
+                same ? rows.get(rows.size() - 1).cells() : new String(bytes, start, cells, StandardCharsets.ISO_8859_1);
+        rows.add(new Row(Optional.of(RowId.of(id)), text));
+        scan.at = end;
+    }
+
+    private void refuseDoubles() throws Scan.Otherwise {
+        int[] ids = new int[rows.size()];
+        for (int i = 0; i < ids.length; i++) {
+            ids[i] = rows.get(i).id().orElseThrow().number();
+        }
+        Arrays.sort(ids);
+        for (int i = 1; i < ids.length; i++) {
+            Scan.demand(ids[i] != ids[i - 1]);
+        }
+    }
+}
