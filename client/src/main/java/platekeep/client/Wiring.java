@@ -13,6 +13,7 @@ import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.GalleryScreen;
 import platekeep.client.join.JoinScreen;
 import platekeep.client.library.Libraries;
+import platekeep.client.look.LookScreen;
 import platekeep.client.paper.PaperScreen;
 import platekeep.client.partner.PartnerScreen;
 import platekeep.client.plate.PlateScreen;
@@ -89,6 +90,7 @@ final class Wiring {
                 new CompareScreen(room),
                 new JoinScreen(room, drafts, new Drafts(dataFolder.resolve("joins"))),
                 new PartnerScreen(room),
-                new PaperScreen(room, typed, thumbnails));
+                new PaperScreen(room, typed, thumbnails),
+                new LookScreen(room, thumbnails));
     }
 }

@@ -26,6 +26,7 @@ class ArchitectureTest {
         "platekeep.client.plate..",
         "platekeep.client.compare..",
         "platekeep.client.join..",
+        "platekeep.client.look..",
         "platekeep.client.partner..",
         "platekeep.client.paper..",
         "platekeep.client.series..",

@@ -154,6 +154,7 @@ final class GalleryPanel extends JPanel implements GalleryView {
         JPopupMenu menu = new JPopupMenu();
         menu.add(Widgets.action("Open", this::openChosen));
         menu.add(Widgets.action("New plate from this one", this::beginFromChosen));
+        menu.add(Widgets.action("Plates like this one", this::likeChosen));
         if (list.getSelectedValuesList().size() == 2) {
             menu.add(Widgets.action("Compare the two", this::compareChosen));
         }
@@ -172,6 +173,10 @@ final class GalleryPanel extends JPanel implements GalleryView {
 
     void putChosenAway() {
         chosen().ifPresent(presenter::putAway);
+    }
+
+    void likeChosen() {
+        chosen().ifPresent(presenter::likeThis);
     }
 
     void compareChosen() {

@@ -18,6 +18,7 @@ import platekeep.client.library.Saving;
 import platekeep.client.plate.begin.Palettes;
 import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
+import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
 import platekeep.client.task.Tasks;
@@ -211,6 +212,18 @@ public final class GalleryPresenter implements RoomListener {
                 .flatMap(card -> shown.item(card).stream())
                 .flatMap(item -> item.plate().map(plate -> new Place.OnePlate(item.library(), plate.id())).stream())
                 .toList();
+    }
+
+    /** Shows what is like a plate. */
+    public void likeThis(Card card) {
+        shown.item(card)
+                .ifPresent(item ->
+                        item.plate().ifPresent(plate -> search(new Sought.LikePlate(item.library(), plate))));
+    }
+
+    /** Goes to the search by look. */
+    public void search(Sought sought) {
+        room.go(new Place.Search(sought));
     }
 
     /** Shows two plates side by side. */

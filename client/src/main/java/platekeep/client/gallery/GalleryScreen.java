@@ -11,6 +11,7 @@ import platekeep.client.paper.bring.BringItems;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
+import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Thumbnails;
@@ -106,6 +107,11 @@ public final class GalleryScreen implements Screen {
         menu.addSeparator();
         menu.add(Widgets.item("menu-fill-in", "Facts, one after the other", "ctrl shift E", this::fillIn));
         carry.addTo(menu);
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-like-plate", "Plates like this one", "ctrl shift Y", panel::likeChosen));
+        menu.add(Widgets.item("menu-doubles", "Near doubles", "", () -> presenter.search(new Sought.Doubles())));
+        menu.add(Widgets.item(
+                "menu-once", "Find in old versions…", "ctrl alt F", () -> presenter.search(new Sought.OnceSaid(""))));
         menu.addSeparator();
         menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));
         menu.add(Widgets.item("menu-bring-back", "Bring back a plate…", "ctrl shift B", presenter::bringBack));

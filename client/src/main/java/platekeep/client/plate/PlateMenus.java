@@ -66,6 +66,7 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-paste", "Put in", "ctrl V", choice::paste));
         menu.add(Widgets.item("menu-keep-motif", "Keep as a motif…", "ctrl shift K", plates.motifs()::keep));
         menu.add(Widgets.item("menu-put-motif", "Put a motif in…", "ctrl K", plates.motifs()::put));
+        menu.add(Widgets.item("menu-find-motif", "Find plates with it", "ctrl shift F", plates.motifs()::find));
         menu.add(Widgets.item("menu-choose-all", "Choose everything", "ctrl A", choice::chooseAll));
         menu.addSeparator();
         menu.add(Widgets.item("menu-across", "Mirror left to right", "ctrl M", choice::mirrorLeftRight));
@@ -99,6 +100,7 @@ final class PlateMenus {
         menu.addSeparator();
         begin.addTo(menu);
         menu.addSeparator();
+        menu.add(Widgets.item("menu-like-plate", "Plates like this one", "ctrl shift Y", plates::findLike));
         menu.add(Widgets.item("menu-open-origin", "Open the plate it was started from", "", plates::openOrigin));
         menu.add(Widgets.item("menu-settle", "Settle open clashes", "", plates::settle));
         menu.addSeparator();

@@ -6,8 +6,12 @@ import platekeep.model.plate.Plate;
 /** What can be searched for by what plates look like, or once looked like. */
 public sealed interface Sought {
 
-    /** Plates like one that is in a library. */
-    record LikePlate(Library library, String plateId) implements Sought {}
+    /**
+     * Plates like one.
+     *
+     * @param plate as it is seen, drafts and all
+     */
+    record LikePlate(Library library, Plate plate) implements Sought {}
 
     /**
      * Plates that contain a motif.

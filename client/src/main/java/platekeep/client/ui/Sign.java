@@ -23,6 +23,7 @@ public enum Sign {
     PAPER("M8 3h12v15h-12z M4 7v14h12 M11 13l3 -4l3 4 M11 7h3"),
     SERIES("M2 6h6v9h-6z M9 6h6v9h-6z M16 6h6v9h-6z M3 19h4 M10 19h4 M17 19h4"),
     SEARCH("M10 4l4 2l2 4l-2 4l-4 2l-4 -2l-2 -4l2 -4z M15 15l6 6"),
+    ALIKE("M3 14v-4h2v-3h3v3h2v4z M14 14v-4h2v-3h3v3h2v4z M6 18h5 M13 18h5"),
     PLUS("M12 4v16 M4 12h16"),
     MINUS("M4 12h16"),
     PAINT("M14 4l6 6l-10 10l-6 1l1 -6z M12 6l6 6"),

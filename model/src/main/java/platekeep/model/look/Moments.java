@@ -43,4 +43,10 @@ record Moments(double across, double down, double wide, double high) {
                 Math.sqrt((double) xx / area - across * across + OWN),
                 Math.sqrt((double) yy / area - down * down + OWN));
     }
+
+    /** Those of the shape in a mirror, in a box of this size. */
+    Moments mirrored(Mirror mirror, int width, int height) {
+        return new Moments(
+                mirror.turnsAcross() ? width - across : across, mirror.turnsOver() ? height - down : down, wide, high);
+    }
 }

@@ -44,11 +44,13 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
 
         private final List<Shape> readings;
         private final List<Moments> moments;
+        private final List<Outline> outlines;
         private final Palette palette;
 
         private Laid(List<Shape> readings, Palette palette) {
             this.readings = readings;
             this.moments = readings.stream().map(Moments::of).toList();
+            this.outlines = readings.stream().map(Outline::new).toList();
             this.palette = palette;
         }
 
@@ -59,15 +61,22 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
 
         /** The likest way to lay it over another one that is mirrored so; a whole picture rather than a part. */
         public Optional<Overlay> over(Laid other, Mirror mirror) {
+            return over(other, mirror, 0);
+        }
+
+        /** The same where they agree at least so much, else empty, which is told much sooner. */
+        public Optional<Overlay> over(Laid other, Mirror mirror, double least) {
             Optional<Overlay> best = Optional.empty();
             for (int a = 0; a < readings.size(); a++) {
                 for (int b = 0; b < other.readings.size(); b++) {
                     if (isNear(moments.get(a).wide(), other.moments.get(b).wide())
                             && isNear(
                                     moments.get(a).high(), other.moments.get(b).high())) {
-                        Shape turned = other.readings.get(b).mirrored(mirror);
-                        Overlay laid = new Laying(readings.get(a), turned).best(mirror, palette, other.palette);
-                        best = best.filter(o -> o.worth() >= laid.worth()).or(() -> Optional.of(laid));
+                        Laying laying = new Laying(this, a, other, b, mirror);
+                        Optional<Overlay> laid = laying.best(least);
+                        Optional<Overlay> before = best;
+                        best = laid.filter(o -> before.map(Overlay::worth).orElse(-1.0) < o.worth())
+                                .or(() -> before);
                     }
                 }
             }
@@ -87,25 +96,36 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
     private static final class Laying {
         private static final int KEYS = 128;
 
+        private final Laid first;
+        private final Laid second;
+        private final Mirror mirror;
         private final Shape one;
         private final Shape other;
         private final Outline here;
         private final Outline there;
+        private final Moments middles;
+        private final Moments otherMiddles;
 
-        Laying(Shape one, Shape other) {
-            this.one = one;
-            this.other = other;
-            this.here = new Outline(one);
-            this.there = new Outline(other);
+        Laying(Laid first, int a, Laid second, int b, Mirror mirror) {
+            this.first = first;
+            this.second = second;
+            this.mirror = mirror;
+            this.one = first.readings.get(a);
+            this.other = second.readings.get(b).mirrored(mirror);
+            this.here = first.outlines.get(a);
+            this.there = mirror == Mirror.NONE ? second.outlines.get(b) : new Outline(other);
+            this.middles = first.moments.get(a);
+            this.otherMiddles = second.moments.get(b).mirrored(mirror, other.width(), other.height());
         }
 
-        Overlay best(Mirror mirror, Palette first, Palette second) {
-            Moments a = Moments.of(one);
-            Moments b = Moments.of(other);
-            int best = Integer.MAX_VALUE;
-            int[] at = new int[2];
-            for (int dy : tries(one.height(), other.height(), a.down() - b.down())) {
-                for (int dx : tries(one.width(), other.width(), a.across() - b.across())) {
+        /** Empty where they cannot agree so much. */
+        Optional<Overlay> best(double least) {
+            // of n places that either shows, the outlines may differ at (1 - least) n; n is half of all and of those
+            int both = here.count + there.count;
+            int best = least == 0 ? Integer.MAX_VALUE : (int) ((1 - least) / (1 + least) * both) + 1;
+            int[] at = {Integer.MIN_VALUE, 0};
+            for (int dy : tries(one.height(), other.height(), middles.down() - otherMiddles.down())) {
+                for (int dx : tries(one.width(), other.width(), middles.across() - otherMiddles.across())) {
                     int differing = here.differing(there, dy, dx, best);
                     if (differing < best) {
                         best = differing;
@@ -114,7 +134,9 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
                     }
                 }
             }
-            return at(at[0], at[1], mirror, first, second);
+            return at[0] == Integer.MIN_VALUE
+                    ? Optional.empty()
+                    : Optional.of(at(at[0], at[1])).filter(laid -> laid.agreement() >= least);
         }
 
         /** Near edge on near edge, far edge on far edge, middle on middle and one to each side of it. */
@@ -125,7 +147,7 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
                     .toArray();
         }
 
-        private Overlay at(int dy, int dx, Mirror mirror, Palette first, Palette second) {
+        private Overlay at(int dy, int dx) {
             int[] stands = stands(dy, dx);
             int rows = 0;
             int places = 0;
@@ -144,7 +166,7 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
                 places += inRow;
             }
             boolean isPart = one.isPart() || other.isPart();
-            return new Overlay(mirror, isPart, rows, places, of, sameColours(stands, first, second));
+            return new Overlay(mirror, isPart, rows, places, of, sameColours(stands, first.palette, second.palette));
         }
 
         private static byte at(Shape shape, int row, int place) {
@@ -154,30 +176,57 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
 
         /** For each colour of the one the colour of the other that it most often lies on; no two stand for one. */
         private int[] stands(int dy, int dx) {
-            int[] met = new int[KEYS * KEYS];
+            int[] here = one.keys();
+            int[] there = other.keys();
+            int[][] met = new int[here.length][there.length];
+            int[] placeOf = places(here);
+            int[] otherPlaceOf = places(there);
             for (int r = Math.max(0, dy); r < Math.min(one.height(), other.height() + dy); r++) {
                 for (int i = Math.max(0, dx); i < Math.min(one.width(), other.width() + dx); i++) {
-                    met[one.at(r, i) * KEYS + other.at(r - dy, i - dx)]++;
+                    byte a = one.at(r, i);
+                    byte b = other.at(r - dy, i - dx);
+                    if (a != Shape.OUTSIDE && b != Shape.OUTSIDE) {
+                        met[placeOf[a]][otherPlaceOf[b]]++;
+                    }
                 }
             }
             int[] stands = new int[KEYS];
             Arrays.fill(stands, -1);
             stands[Shape.OUTSIDE] = Shape.OUTSIDE;
-            boolean[] isTaken = new boolean[KEYS];
-            isTaken[Shape.OUTSIDE] = true;
-            int[] pairs = java.util.stream.IntStream.range(0, met.length)
-                    .filter(pair -> met[pair] > 0)
-                    .boxed()
-                    .sorted((p, q) -> met[q] - met[p])
-                    .mapToInt(Integer::intValue)
-                    .toArray();
-            for (int pair : pairs) {
-                if (stands[pair / KEYS] < 0 && !isTaken[pair % KEYS]) {
-                    stands[pair / KEYS] = pair % KEYS;
-                    isTaken[pair % KEYS] = true;
-                }
+            for (int round = 0; round < Math.min(here.length, there.length); round++) {
+                takeMost(met, here, there, stands);
             }
             return stands;
+        }
+
+        private static void takeMost(int[][] met, int[] here, int[] there, int[] stands) {
+            int most = 0;
+            int a = 0;
+            int b = 0;
+            for (int i = 0; i < here.length; i++) {
+                for (int j = 0; j < there.length; j++) {
+                    if (met[i][j] > most) {
+                        most = met[i][j];
+                        a = i;
+                        b = j;
+                    }
+                }
+            }
+            if (most > 0) {
+                stands[here[a]] = there[b];
+                Arrays.fill(met[a], 0);
+                for (int[] row : met) {
+                    row[b] = 0;
+                }
+            }
+        }
+
+        private static int[] places(int[] keys) {
+            int[] places = new int[KEYS];
+            for (int i = 0; i < keys.length; i++) {
+                places[keys[i]] = i;
+            }
+            return places;
         }
 
         private static boolean sameColours(int[] stands, Palette first, Palette second) {
@@ -201,6 +250,7 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
         private final int height;
         private final int words;
         private final long[] bits;
+        private final int count;
 
         Outline(Shape shape) {
             this.width = shape.width();
@@ -214,6 +264,10 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
                     }
                 }
             }
+            this.count = Arrays.stream(bits)
+                    .map(Long::bitCount)
+                    .mapToInt(n -> (int) n)
+                    .sum();
         }
 
         /** At how many places just one of two is inside, the other one moved so; stops counting at a number. */

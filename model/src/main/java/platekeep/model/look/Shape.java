@@ -60,6 +60,17 @@ final class Shape {
         return cells[row * width + place];
     }
 
+    /** The keys that occur in it, a gap's too. */
+    int[] keys() {
+        boolean[] occurs = new boolean[Reader.KEYS];
+        for (byte cell : cells) {
+            occurs[cell] = true;
+        }
+        return java.util.stream.IntStream.range(1, occurs.length)
+                .filter(key -> occurs[key])
+                .toArray();
+    }
+
     Shape mirrored(Mirror mirror) {
         if (mirror == Mirror.NONE) {
             return this;

@@ -198,14 +198,10 @@ public final class LookScore {
             for (int[] pair : pairs) {
                 Overlay.Laid one = laid.computeIfAbsent(pair[0], i -> Overlay.Laid.of(plates.get(i)));
                 Overlay.Laid other = laid.computeIfAbsent(pair[1], i -> Overlay.Laid.of(plates.get(i)));
-                close += one.over(other, Mirror.values()[pair[2]])
-                                .filter(o -> o.agreement() >= 0.9)
-                                .isPresent()
-                        ? 1
-                        : 0;
+                close += one.over(other, Mirror.values()[pair[2]], 0.92).isPresent() ? 1 : 0;
             }
             print(
-                    "near doubles from a likeness of %.2f on: %d pairs in %d ms, %d of them agree in 90 %% of their places, in %d ms%n",
+                    "near doubles from a likeness of %.2f on: %d pairs in %d ms, %d of them agree in 92 %% of their places, in %d ms%n",
                     least, pairs.size(), found, close, millis(start));
         }
     }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.UUID;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.plate.piece.Piece;
+import platekeep.client.room.Place;
+import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.model.plate.Plate;
 
@@ -34,6 +36,16 @@ public final class MotifPresenter {
                                 return motif;
                             },
                             kept -> room.front().say("Kept as a motif: " + kept.title()));
+                }));
+    }
+
+    /** Searches for plates that contain what is chosen. */
+    public void find() {
+        plates.current()
+                .ifPresent(opened -> plates.choice().chosen().ifPresent(piece -> {
+                    String from = opened.now().title();
+                    Plate motif = piece.plate(UUID.randomUUID().toString(), from, new SecureRandom());
+                    room.go(new Place.Search(new Sought.WithMotif(motif, from)));
                 }));
     }
 

@@ -19,6 +19,7 @@ import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
+import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
 import platekeep.client.ui.Dates;
@@ -373,6 +374,11 @@ public final class PlatePresenter implements RoomListener {
     /** Goes to where the plate's open clashes are settled. */
     public void settle() {
         current.ifPresent(opened -> room.go(new Place.Join(opened.library(), Optional.of(opened.id()))));
+    }
+
+    /** Searches for plates like this one. */
+    public void findLike() {
+        current.ifPresent(opened -> room.go(new Place.Search(new Sought.LikePlate(opened.library(), opened.now()))));
     }
 
     /** Goes to the plate that this one was started from, where it is in this library. */

@@ -1,0 +1,43 @@
+package platekeep.client.look;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import platekeep.model.look.Mirror;
+import platekeep.model.look.Overlay;
+
+/** Says in what way one picture is like another. */
+final class LikeWords {
+    private static final double ALIKE = 0.75;
+
+    private LikeWords() {}
+
+    /**
+     * @param likeness of the signatures
+     * @param over one laid over the other; empty where their sizes are too different for that
+     */
+    static String of(Mirror mirror, double likeness, Optional<Overlay> over) {
+        List<String> words = new ArrayList<>();
+        if (mirror != Mirror.NONE) {
+            words.add(mirror.words());
+        }
+        if (over.isEmpty() && likeness >= ALIKE) {
+            words.add("alike in another size");
+        } else if (over.isEmpty() || over.get().agreement() < ALIKE) {
+            words.add("somewhat alike");
+        } else {
+            words.add(difference(over.get()));
+            words.add(over.get().sameColours() ? "same colours" : "other colours");
+        }
+        return String.join(", ", words);
+    }
+
+    private static String difference(Overlay over) {
+        String apart = over.part() ? " but for a band" : "";
+        if (over.isSame()) {
+            return "same shape" + apart;
+        }
+        String places = over.places() == 1 ? "1 cable differs" : Counts.of(over.places(), "cable") + " differ";
+        return places + " in " + Counts.of(over.rows(), "row") + apart;
+    }
+}

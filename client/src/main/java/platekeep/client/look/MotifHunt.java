@@ -1,0 +1,140 @@
+package platekeep.client.look;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import platekeep.client.library.Entry;
+import platekeep.client.library.Library;
+import platekeep.client.library.LibraryException;
+import platekeep.client.library.PastPlate;
+import platekeep.client.task.Progress;
+import platekeep.model.look.Mirror;
+import platekeep.model.look.Motif;
+import platekeep.model.look.MotifFinder;
+import platekeep.model.look.Occurrence;
+import platekeep.model.plate.Plate;
+
+/** Looks for plates that contain a motif; tells what it has every few hundred plates. */
+final class MotifHunt implements Hunt {
+    private static final int TELL = 400;
+    private static final int PLACES = 20;
+
+    private final List<Library> libraries;
+    private final Optional<MotifFinder> finder;
+    private final Options.Times times;
+    private final List<Hit> hits = new ArrayList<>();
+    private int all;
+
+    MotifHunt(List<Library> libraries, Plate motif, Options options) {
+        this.libraries = libraries;
+        this.finder = Motif.of(motif).map(m -> new MotifFinder(m, options.motif()));
+        this.times = options.times();
+    }
+
+    @Override
+    public Finds run(Progress progress, Consumer<Finds> found) throws LibraryException {
+        if (finder.isEmpty()) {
+            return new Finds(List.of(), 0, "No cable was chosen.");
+        }
+        for (Library library : libraries) {
+            Set<String> here = now(library, progress, found);
+            if (times == Options.Times.ONCE_TOO) {
+                once(library, here, progress);
+            }
+        }
+        return finds();
+    }
+
+    private Finds finds() {
+        String plates = all == 0
+                ? "No plate contains it."
+                : Counts.of(all, "plate") + (all == 1 ? " contains it" : " contain it");
+        return new Finds(hits, all, all > hits.size() ? plates + "; the first " + hits.size() + " are shown" : plates);
+    }
+
+    /** The plates that contain it as they are now, by id. */
+    private Set<String> now(Library library, Progress progress, Consumer<Finds> found) throws LibraryException {
+        Set<String> here = new HashSet<>();
+        List<Entry> entries = library.list(progress);
+        for (int i = 0; i < entries.size(); i++) {
+            if (progress.cancelled()) {
+                throw new CancellationException();
+            }
+            Entry entry = entries.get(i);
+            Optional<Plate> plate = entry.plate();
+            List<Occurrence> places = plate.map(p -> finder.get().in(p, PLACES)).orElse(List.of());
+            if (!places.isEmpty()) {
+                here.add(plate.get().id());
+                add(new Hit(
+                        library,
+                        plate.get(),
+                        entry.content(),
+                        Optional.empty(),
+                        true,
+                        words(plate.get(), places),
+                        places.get(0).mirror(),
+                        0));
+            }
+            if (i % TELL == TELL - 1) {
+                progress.at(i, entries.size(), "looking at plates");
+                found.accept(finds());
+            }
+        }
+        return here;
+    }
+
+    private void add(Hit hit) {
+        all++;
+        if (hits.size() < Finds.MOST) {
+            hits.add(hit);
+        }
+    }
+
+    /** Of each plate that does not contain it now the newest version that did. */
+    private void once(Library library, Set<String> here, Progress progress) throws LibraryException {
+        List<PastPlate> past = library.past().stream()
+                .filter(one -> !one.isNow() && !here.contains(one.plateId()))
+                .toList();
+        Map<PastPlate, List<Occurrence>> found = new LinkedHashMap<>();
+        library.readPast(past, progress, (one, entry) -> {
+            List<Occurrence> places =
+                    entry.plate().map(p -> finder.get().in(p, PLACES)).orElse(List.of());
+            if (!places.isEmpty()) {
+                found.put(one, places);
+            }
+        });
+        Set<String> taken = new HashSet<>();
+        List<PastPlate> newest = past.stream()
+                .filter(found::containsKey)
+                .filter(one -> taken.add(one.plateId()))
+                .toList();
+        all += Math.max(0, newest.size() - (Finds.MOST - hits.size()));
+        List<PastPlate> shown = newest.subList(0, Math.min(newest.size(), Finds.MOST - hits.size()));
+        new Once(library).hits(shown, progress, (one, plate) -> {
+            List<Occurrence> places = found.get(one);
+            return new Once.Why(words(plate, places), places.get(0).mirror(), this::add);
+        });
+    }
+
+    private static String words(Plate plate, List<Occurrence> places) {
+        Occurrence first = places.get(0);
+        int row = plate.numberFromBottom(first.row());
+        String where = places.size() == 1
+                ? "from row " + row + " down, from pleat " + first.position()
+                : "at " + (places.size() == PLACES ? PLACES + " places or more" : places.size() + " places");
+        List<String> words = new ArrayList<>(List.of(where));
+        if (places.stream().noneMatch(place -> place.mirror() == Mirror.NONE)) {
+            words.add(first.mirror().words());
+        }
+        if (places.stream().noneMatch(place -> place.kinds() == Occurrence.Kinds.SAME)) {
+            words.add("up and down exchanged");
+        }
+        return String.join(", ", words);
+    }
+}
