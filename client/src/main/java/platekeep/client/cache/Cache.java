@@ -2,26 +2,49 @@ package platekeep.client.cache;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.zip.CRC32C;
 
 /**
  * Bytes under a key in a folder of the user's. A file is written whole or not at all and carries its check sum, so what
- * is read is what was written; whatever goes wrong, the answer is that nothing is kept.
+ * is read is what was written; whatever goes wrong, the answer is that nothing is kept. All files together stay below a
+ * bound: those that were not asked for longest go.
  */
 public final class Cache {
     private static final System.Logger LOG = System.getLogger(Cache.class.getName());
     private static final int SUM = Long.BYTES;
 
+    private static final long MOST_BYTES = 64L << 20;
+
+    /** A file that is being written is given up when it is this old: whoever wrote it was killed. */
+    private static final Duration GIVEN_UP = Duration.ofHours(1);
+
     private final Path folder;
+    private final long mostBytes;
 
     public Cache(Path folder) {
+        this(folder, MOST_BYTES);
+    }
+
+    /**
+     * @param mostBytes how large all files together may be
+     */
+    Cache(Path folder, long mostBytes) {
         this.folder = folder;
+        this.mostBytes = mostBytes;
     }
 
     /**
@@ -60,6 +83,7 @@ public final class Cache {
                 return Optional.empty();
             }
             byte[] all = Files.readAllBytes(file);
+            Files.setLastModifiedTime(file, FileTime.from(Instant.now()));
             byte[] bytes = Arrays.copyOfRange(all, Math.min(SUM, all.length), all.length);
             return all.length >= SUM && ByteBuffer.wrap(all).getLong() == sum(bytes)
                     ? Optional.of(bytes)
@@ -79,10 +103,37 @@ public final class Cache {
                     ByteBuffer.allocate(SUM + bytes.length).putLong(sum(bytes)).put(bytes);
             Files.write(temporary, all.array());
             Files.move(temporary, file(key), StandardCopyOption.REPLACE_EXISTING);
+            throwOldAway(file(key));
         } catch (IOException e) {
             LOG.log(System.Logger.Level.DEBUG, "not kept in the cache: " + key, e);
         }
     }
+
+    /** Makes room, but never by what was just written, and takes out what a killed program left half written. */
+    private void throwOldAway(Path newest) throws IOException {
+        List<Kept> all = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.{cache,writing}")) {
+            for (Path file : files) {
+                BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
+                all.add(new Kept(file, is.size(), is.lastModifiedTime().toInstant()));
+            }
+        }
+        all.sort(Comparator.comparing(Kept::asked));
+        long bytes = all.stream().mapToLong(Kept::bytes).sum();
+        Instant givenUp = Instant.now().minus(GIVEN_UP);
+        for (Kept kept : all) {
+            boolean isHalf = kept.file().toString().endsWith(".writing");
+            if (isHalf
+                    ? kept.asked().isBefore(givenUp)
+                    : bytes > mostBytes && !kept.file().equals(newest)) {
+                Files.deleteIfExists(kept.file());
+                bytes -= kept.bytes();
+            }
+        }
+    }
+
+    /** A file of the cache, and when it was asked for last. */
+    private record Kept(Path file, long bytes, Instant asked) {}
 
     private Path file(String key) {
         if (!key.matches("[a-z0-9-]+")) {

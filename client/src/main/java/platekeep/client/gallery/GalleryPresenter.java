@@ -118,7 +118,7 @@ public final class GalleryPresenter implements RoomListener {
     }
 
     private void readUnsent(Library library) {
-        room.work((Progress progress) -> Unsent.plates(library, progress), ids -> {
+        room.work((Progress progress) -> library.unsent(), ids -> {
             unsent.put(library, ids);
             show();
         });

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.eclipse.jgit.lib.ObjectId;
@@ -214,6 +215,11 @@ final class GitLibrary implements Library {
             partner.share(folder);
             return folder;
         });
+    }
+
+    @Override
+    public Set<String> unsent() throws LibraryException {
+        return told(NOT_READ, partner::unsent);
     }
 
     @Override

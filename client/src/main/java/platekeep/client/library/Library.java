@@ -3,6 +3,7 @@ package platekeep.client.library;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import platekeep.client.task.Progress;
@@ -140,6 +141,13 @@ public interface Library extends AutoCloseable {
      * the folder holds something else or the shared copy of another library.
      */
     void share(Path folder) throws LibraryException;
+
+    /**
+     * The ids of the plates, as they are in the newest version, that were changed by versions which are not in the shared
+     * copy as it was when it was last looked at or sent to; none where no shared copy was chosen. The shared copy itself
+     * is not asked.
+     */
+    Set<String> unsent() throws LibraryException;
 
     /** Looks at the shared copy without changing anything here. */
     Arrivals look(Progress progress) throws LibraryException;

@@ -327,6 +327,26 @@ class PartnerGitTest {
     }
 
     @Test
+    void unsentIsWhatWasChangedHereSinceItWasSentOrBroughtIn() throws Exception {
+        assertThat(wenna.unsent()).isEmpty();
+        assertThat(isolde.unsent()).isEmpty();
+        save(wenna, "red", KITE.edit().title("Red Kite").build());
+        Plate fresh = plate(0x77, "Crab");
+        save(wenna, "new", fresh);
+        putAway(wenna, GULL);
+        assertThat(wenna.unsent()).containsExactlyInAnyOrder(KITE.id(), fresh.id());
+        save(isolde, "bigger", SNAIL.edit().title("Big Snail").build());
+        wenna.send(Progress.NONE);
+        assertThat(wenna.unsent()).isEmpty();
+        bringIn(isolde);
+        assertThat(isolde.unsent()).containsExactly(SNAIL.id());
+        try (Library alone = shop.create("alone")) {
+            save(alone, "not shared", KITE);
+            assertThat(alone.unsent()).isEmpty();
+        }
+    }
+
+    @Test
     void whatWasSettledBeforehandStandsInTheJoin() throws Exception {
         save(wenna, "harbour", KITE.edit().themes(List.of("harbour")).build());
         save(isolde, "seaside", KITE.edit().themes(List.of("seaside")).build());

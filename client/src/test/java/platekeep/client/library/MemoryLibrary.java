@@ -7,10 +7,12 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import platekeep.client.git.plates.PictureFiles;
@@ -304,6 +306,20 @@ public final class MemoryLibrary implements Library {
     @Override
     public void share(Path sharedFolder) throws LibraryException {
         throw new LibraryException("This library has no partner.");
+    }
+
+    @Override
+    public Set<String> unsent() throws LibraryException {
+        Set<String> unsent = new HashSet<>();
+        for (Entry entry : sharedCopy().isEmpty() ? List.<Entry>of() : list(Progress.NONE)) {
+            String id = entry.plate().orElseThrow().id();
+            for (PlateVersion version : history(id)) {
+                if (version.version().equals(versions(1).get(0))) {
+                    unsent.add(id);
+                }
+            }
+        }
+        return unsent;
     }
 
     @Override

@@ -15,6 +15,7 @@ import platekeep.client.cache.Cache;
 import platekeep.client.git.GitLibraries;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
+import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Version;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
@@ -75,5 +76,36 @@ class ManyPlatesTest {
             assertThat(library.versions(1000)).hasSize(260).anyMatch(Version::isJoin);
             assertThat(library.handEdits()).isEmpty();
         }
+    }
+
+    /** Native {@code git log --raw} is asked for every version but joins, whose part in a history is a rule of our own. */
+    @Test
+    void theIndexOfVersionsTellsWhatNativeGitTells() throws Exception {
+        NativeGit git = new NativeGit(root.resolve("lib"));
+        Set<String> theirs = new HashSet<>();
+        String version = "";
+        for (String line : git.says("log", "--no-merges", "--raw", "--no-abbrev", "--no-renames", "--format=%H")
+                .split("\n")) {
+            if (line.startsWith(":") && line.contains("\tplates/")) {
+                theirs.add(version + " " + line.split(" ")[3]);
+            } else if (!line.isBlank() && !line.startsWith(":")) {
+                version = line;
+            }
+        }
+        Cache cache = new Cache(root.resolve("cache-of-index"));
+        Set<String> ours = new HashSet<>();
+        try (Library library = new GitLibraries(Clock.systemUTC(), cache, Runnable::run).open(root.resolve("lib"))) {
+            Set<String> ids = new HashSet<>();
+            library.past().forEach(past -> ids.add(past.plateId()));
+            for (String id : ids) {
+                for (PlateVersion step : library.history(id)) {
+                    if (!step.version().isJoin()) {
+                        String content = step.entry().map(Entry::content).orElse("0".repeat(40));
+                        ours.add(step.version().id() + " " + content);
+                    }
+                }
+            }
+        }
+        assertThat(ours).isEqualTo(theirs);
     }
 }

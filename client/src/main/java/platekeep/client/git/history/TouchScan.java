@@ -2,28 +2,29 @@ package platekeep.client.git.history;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.treewalk.EmptyTreeIterator;
-import org.eclipse.jgit.treewalk.TreeWalk;
-import org.eclipse.jgit.treewalk.filter.AndTreeFilter;
-import org.eclipse.jgit.treewalk.filter.PathFilter;
-import org.eclipse.jgit.treewalk.filter.TreeFilter;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.PlateIdScan;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.Store;
+import platekeep.client.git.store.TreeDiff;
 import platekeep.client.git.store.TreeFiles;
 
 /** Finds what a version did to plates, from its tree and its parents' trees. */
 final class TouchScan implements AutoCloseable {
     private final ObjectReader reader;
+    private final TreeDiff diff;
     private final Map<ObjectId, String> plateOf;
 
     /**
@@ -31,6 +32,7 @@ final class TouchScan implements AutoCloseable {
      */
     TouchScan(Repository repository, Map<ObjectId, String> plateOf) {
         this.reader = repository.newObjectReader();
+        this.diff = new TreeDiff(reader);
         this.plateOf = plateOf;
     }
 
@@ -98,37 +100,27 @@ final class TouchScan implements AutoCloseable {
     }
 
     private List<Differing> differing(List<ObjectId> parents, ObjectId tree) throws IOException {
-        List<Differing> out = new ArrayList<>();
-        try (TreeWalk walk = new TreeWalk(reader)) {
-            for (ObjectId parent : parents) {
-                walk.addTree(parent);
-            }
-            if (parents.isEmpty()) {
-                walk.addTree(new EmptyTreeIterator());
-            }
-            walk.addTree(tree);
-            walk.setRecursive(true);
-            walk.setFilter(AndTreeFilter.create(PathFilter.create("plates"), TreeFilter.ANY_DIFF));
-            int last = walk.getTreeCount() - 1;
-            while (walk.next()) {
-                if (out.size() > TreeFiles.MOST_FILES) {
+        SortedMap<String, List<Optional<ObjectId>>> before = new TreeMap<>();
+        Map<String, Optional<ObjectId>> after = new HashMap<>();
+        for (int i = 0; i < Math.max(1, parents.size()); i++) {
+            int side = i;
+            Optional<ObjectId> parent = parents.isEmpty() ? Optional.empty() : Optional.of(parents.get(i));
+            diff.between(parent, tree, PlateFiles.PLATES, (path, was, is) -> {
+                if (PlateFiles.isPlate(path)) {
+                    after.put(path, is);
+                    // what is not told of a parent is there as it is in the version
+                    before.computeIfAbsent(
+                                    path, p -> new ArrayList<>(Collections.nCopies(Math.max(1, parents.size()), is)))
+                            .set(side, was);
+                }
+                if (after.size() > TreeFiles.MOST_FILES) {
                     throw new TreeFiles.TooMuch("there are more than " + TreeFiles.MOST_FILES + " files");
                 }
-                if (PlateFiles.isPlate(walk.getPathString())) {
-                    List<Optional<ObjectId>> before = new ArrayList<>();
-                    for (int i = 0; i < last; i++) {
-                        before.add(plainFile(walk, i));
-                    }
-                    out.add(new Differing(walk.getPathString(), before, plainFile(walk, last)));
-                }
-            }
+            });
         }
+        List<Differing> out = new ArrayList<>();
+        before.forEach((path, files) -> out.add(new Differing(path, files, after.get(path))));
         return out;
-    }
-
-    private static Optional<ObjectId> plainFile(TreeWalk walk, int tree) {
-        boolean plain = (walk.getRawMode(tree) & 0170000) == 0100000;
-        return plain ? Optional.of(walk.getObjectId(tree)) : Optional.empty();
     }
 
     @Override

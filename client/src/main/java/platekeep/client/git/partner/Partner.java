@@ -4,14 +4,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import platekeep.client.git.desk.Workroom;
 import platekeep.client.git.history.Step;
+import platekeep.client.git.history.Touch;
 import platekeep.client.git.history.VersionNames;
 import platekeep.client.git.plates.Contents;
 import platekeep.client.git.plates.Entries;
@@ -110,6 +113,27 @@ public final class Partner {
                 ? List.of()
                 : arrivals(mine.get(), theirs.get(), new LastTouches(waiting), new LastTouches(incoming));
         return new Arrivals(Optional.of(theirs.get().name()), versions(incoming), versions(waiting), plates);
+    }
+
+    /** The plates that are there and were changed by versions of which the shared copy is not known to have them. */
+    public Set<String> unsent() throws IOException {
+        Optional<ObjectId> mine = room.store().newest();
+        if (shared.folder().isEmpty() || mine.isEmpty()) {
+            return Set.of();
+        }
+        Optional<ObjectId> theirs = shared.seen();
+        List<Step> waiting = theirs.isEmpty()
+                ? room.index().versions(mine.get(), Integer.MAX_VALUE)
+                : room.index().only(mine.get(), theirs.get());
+        Shelf now = room.newestShelf();
+        Set<String> unsent = new HashSet<>();
+        for (Step step : waiting) {
+            step.touches().stream()
+                    .map(Touch::plateId)
+                    .filter(id -> now.path(id).isPresent())
+                    .forEach(unsent::add);
+        }
+        return unsent;
     }
 
     private List<Version> versions(List<Step> steps) throws IOException {

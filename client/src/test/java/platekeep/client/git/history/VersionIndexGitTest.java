@@ -2,13 +2,16 @@ package platekeep.client.git.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.TreeMap;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.PersonIdent;
@@ -79,6 +82,43 @@ class VersionIndexGitTest {
             assertThat(index.versions(second, 5)).extracting(Step::version).containsExactly(second, first);
             assertThat(index.only(second, first)).extracting(Step::version).containsExactly(second);
             assertThat(index.only(first, second)).isEmpty();
+        }
+    }
+
+    /** Whatever lies in the cache, cut off anywhere or full of noise: the index answers as if nothing were there. */
+    @Test
+    void anIndexThatWasCutOffOrDamagedOrDeletedIsMadeAnew() throws Exception {
+        BlindSystem.install();
+        try (Store store = Store.create(root, Disk.WHEN_CLOSED)) {
+            List<ObjectId> made = new ArrayList<>();
+            for (int i = 0; i < IndexFile.WORTH_KEEPING; i++) {
+                made.add(0, save(store, START.plusSeconds(i), PATH, "Kite " + i));
+            }
+            Cache cache = new Cache(root.resolve("cache"));
+            VersionIndex first = new VersionIndex(store.repository(), new IndexFile(cache, "a"));
+            first.versions(made.get(0), 1);
+            byte[] whole = cache.read("versions-a").orElseThrow();
+            Random random = new Random(20261126);
+            for (int turn = 0; turn < 60; turn++) {
+                byte[] damaged = Arrays.copyOf(whole, turn % 2 == 0 ? random.nextInt(whole.length) : whole.length);
+                for (int i = 0; turn % 2 == 1 && i < 20; i++) {
+                    damaged[random.nextInt(damaged.length)] = (byte) random.nextInt();
+                }
+                if (turn % 3 == 0) {
+                    // past the check sum, as if the program itself had written it
+                    cache.write("versions-a", damaged);
+                } else {
+                    Files.write(cache.folder().resolve("versions-a.cache"), damaged);
+                }
+                VersionIndex again = new VersionIndex(store.repository(), new IndexFile(cache, "a"));
+                again.versions(made.get(0), 1);
+            }
+            Files.delete(cache.folder().resolve("versions-a.cache"));
+            VersionIndex again = new VersionIndex(store.repository(), new IndexFile(cache, "a"));
+            assertThat(again.history(made.get(0), KITE))
+                    .extracting(Step::version)
+                    .containsExactlyElementsOf(made);
+            assertThat(cache.read("versions-a")).isPresent();
         }
     }
 }
