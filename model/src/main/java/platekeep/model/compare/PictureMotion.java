@@ -48,9 +48,13 @@ final class PictureMotion {
         int total = 0;
         for (int i = 0; i < before.height(); i++) {
             Trimmed t = Trimmed.of(before.row(i));
-            total += t.cells().length();
-            vote(votes, rows.get(t.cells()), t, 1);
-            vote(votes, rows.get(new StringBuilder(t.cells()).reverse().toString()), t, -1);
+            int[] same = rows.get(t.cells());
+            int[] turned = rows.get(new StringBuilder(t.cells()).reverse().toString());
+            total += isInSeveralPlaces(same) || isInSeveralPlaces(turned)
+                    ? 0
+                    : t.cells().length();
+            vote(votes, same, t, 1);
+            vote(votes, turned, t, -1);
         }
         Motion best = votes.keySet().stream()
                 .min(Comparator.comparing((Motion m) -> -votes.get(m)).thenComparing(Runs.PLAINEST))
@@ -111,6 +115,10 @@ final class PictureMotion {
         } else if (known[0] != t.start()) {
             known[1] = 0;
         }
+    }
+
+    private static boolean isInSeveralPlaces(int[] place) {
+        return place != null && place[1] == 0;
     }
 
     /** A row votes where all its equals lie at one place; otherwise it says nothing. */

@@ -8,7 +8,8 @@ import platekeep.model.stitch.Labels;
 
 /**
  * Sorts the cables of one side into layers: a cable that lies where an earlier one would lie now belongs to that one's
- * layer; a new cable belongs to the layer of the nearest such cable that it hangs together with.
+ * layer; a new cable belongs to the layer of the nearest such cable that it hangs together with. New cables apart from all
+ * earlier ones go with the picture, all of them or none.
  */
 final class LayerSorting {
     private static final byte NOT_YET = -1;
@@ -20,10 +21,12 @@ final class LayerSorting {
     private final int width;
     private final byte[] layerOf;
     private final int[] queue;
+    private final Apart apart;
     private int queued;
 
-    LayerSorting(Side side, Layers layers, Labels labels, Grid base) {
+    LayerSorting(Side side, Layers layers, Labels labels, Grid base, Apart apart) {
         this.side = side;
+        this.apart = apart;
         this.layers = layers;
         this.labels = labels;
         this.base = base;
@@ -45,8 +48,15 @@ final class LayerSorting {
             spread(cell, row - 1, k);
             spread(cell, row + 1, k);
         }
+        byte rest = 0;
         for (int i = 0; i < layerOf.length; i++) {
-            layerOf[i] = layerOf[i] == NOT_YET ? 0 : layerOf[i];
+            if (layerOf[i] == NOT_YET && side.grid().at(i / width, i % width) != Row.EMPTY) {
+                rest = apart.stays(side, i / width, i % width) ? (byte) layers.apart() : rest;
+            }
+        }
+        for (int i = 0; i < layerOf.length; i++) {
+            boolean newAndApart = layerOf[i] == NOT_YET && side.grid().at(i / width, i % width) != Row.EMPTY;
+            layerOf[i] = newAndApart ? rest : layerOf[i] == NOT_YET ? 0 : layerOf[i];
         }
         return layerOf;
     }

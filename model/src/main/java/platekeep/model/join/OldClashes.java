@@ -31,7 +31,7 @@ final class OldClashes {
     private final RowJoin rows;
     private final List<Optional<RowId>> ids;
     private final Grid grid;
-    private final Pleats pleats;
+    private final Optional<Pleats> pleats;
     private final ClashList clashes;
 
     OldClashes(
@@ -43,7 +43,7 @@ final class OldClashes {
             RowJoin rows,
             List<Optional<RowId>> ids,
             Grid grid,
-            Pleats pleats,
+            Optional<Pleats> pleats,
             ClashList clashes) {
         this.base = base;
         this.sides = sides;
@@ -211,7 +211,10 @@ final class OldClashes {
         boolean theirs = of(group, 1).findAny().isPresent();
         boolean torn = of(group, 2).findAny().isPresent();
         if (!torn && before && !(mine && theirs)) {
-            return; // settled
+            if (!mine && !theirs) {
+                joinDecisions(row, group);
+            }
+            return;
         }
         boolean metAgain = !before && mine != theirs && !torn && paintedIn(mine ? 1 : 0, row, group);
         List<Stretch> open =
@@ -231,6 +234,19 @@ final class OldClashes {
         }
         Value earliest = earliestBase(row, group, from, to);
         declare(row, from, to, earliest, distinct(answers));
+    }
+
+    /** Settled by both: where they did so in two ways it is open again, and what stood before stands. */
+    private void joinDecisions(int row, List<Stretch> group) {
+        int from = group.stream().mapToInt(Stretch::from).min().orElse(0);
+        int to = group.stream().mapToInt(Stretch::to).max().orElse(0);
+        int handle = rows.order().get(row);
+        Value mine = asSide(0, row, from, to);
+        Value theirs = asSide(1, row, from, to);
+        if (rows.row(0, handle) >= 0 && rows.row(1, handle) >= 0 && !mine.equals(theirs)) {
+            stand(row, from, to);
+            declare(row, from, to, earliestBase(row, group, from, to), clashes.sides(mine, theirs));
+        }
     }
 
     /** Each answer once; answers alike but for the hand are one where a hand is unknown. */
@@ -328,6 +344,9 @@ final class OldClashes {
         Optional<Clash> again = clashes.take(any.what(), any.place());
         boolean settled = before != null && (mine == null || theirs == null);
         if (settled && again.isEmpty()) {
+            if (mine == null && theirs == null) {
+                joinOtherDecisions(any, before);
+            }
             return;
         }
         List<Clash.Side> answers = new ArrayList<>();
@@ -339,6 +358,72 @@ final class OldClashes {
         if (row.isPresent()) {
             clashes.add(new Clash(any.what(), any.place(), earliest, distinct(answers), any.unknown()), row.get());
         }
+    }
+
+    private void joinOtherDecisions(Clash any, Clash before) {
+        Optional<TwoDecisions.Decided> decided = any.what() == Clash.What.ROW || any.what() == Clash.What.ROWS
+                ? rowDecisions(any)
+                : TwoDecisions.of(any, plate(0), plate(1));
+        decided.ifPresent(two -> {
+            int row = resultRow(any).orElse(ClashList.NO_ROW);
+            clashes.add(
+                    new Clash(
+                            any.what(),
+                            any.place(),
+                            before.base(),
+                            clashes.sides(two.mine(), two.theirs()),
+                            any.unknown()),
+                    row);
+            if (any.what() == Clash.What.ROW) {
+                stand(row, 0, grid.frame().width());
+            }
+        });
+    }
+
+    /** What each side kept of the rows that a clash is about, where the two differ. */
+    private Optional<TwoDecisions.Decided> rowDecisions(Clash clash) {
+        List<Integer> handles = TwoDecisions.rows(base, clash);
+        Value mine = kept(0, clash, handles);
+        Value theirs = kept(1, clash, handles);
+        boolean here = handles.stream().allMatch(h -> rows.order().contains(h));
+        return handles.isEmpty() || !here || mine.equals(theirs)
+                ? Optional.empty()
+                : Optional.of(new TwoDecisions.Decided(mine, theirs));
+    }
+
+    private Value kept(int s, Clash clash, List<Integer> handles) {
+        List<Value> lines = new ArrayList<>();
+        for (int handle : handles) {
+            if (rows.row(s, handle) >= 0) {
+                String cellText = inJoinedChart(cells.rowAs(s, handle));
+                lines.add(
+                        clash.what() == Clash.What.ROW
+                                ? Value.of(cellText)
+                                : TwoDecisions.line(base.rows().get(handle), cellText));
+            }
+        }
+        if (clash.what() == Clash.What.ROW) {
+            return lines.isEmpty() ? Value.NOTHING : lines.get(0);
+        }
+        return new Value.Items(lines);
+    }
+
+    private String inJoinedChart(char[] identities) {
+        int from = pleats.map(p -> grid.frame().index(p.from())).orElse(0);
+        int to = pleats.map(p -> grid.frame().index(p.to())).orElse(from);
+        return colours.letters(identities, from, to);
+    }
+
+    /** The joined plate with what stood before in the place of fields and things that were settled in two ways. */
+    Plate standing(Plate joined) {
+        Plate out = joined;
+        for (Clash clash : base.clashes()) {
+            if (TwoDecisions.of(clash, plate(0), plate(1)).isPresent()) {
+                Optional<Value> stood = TwoDecisions.shown(base, clash);
+                out = stood.isPresent() ? Settling.put(out, clash, stood.get()) : out;
+            }
+        }
+        return out;
     }
 
     private Optional<Integer> resultRow(Clash clash) {
@@ -411,10 +496,11 @@ final class OldClashes {
 
     /** A whole row's cells, in the joined letters and width, moved along with what lies there. */
     private String refitted(int s, Optional<RowId> row, String cellText) {
-        if (cellText.length() != plate(s).positions()) {
+        if (pleats.isEmpty() || cellText.length() != plate(s).positions()) {
             return lettered(s, cellText);
         }
-        char[] out = new char[pleats.to() - pleats.from()];
+        int first = pleats.get().from();
+        char[] out = new char[pleats.get().to() - first];
         Arrays.fill(out, Row.EMPTY);
         String now = lettered(s, cellText);
         for (int i = 0; i < now.length(); i++) {
@@ -422,7 +508,7 @@ final class OldClashes {
                 int p = plate(s).from() + i;
                 int to = row.map(id -> placing.position(placing.position(s, id, p)))
                                 .orElse(p)
-                        - pleats.from();
+                        - first;
                 if (to >= 0 && to < out.length) {
                     out[to] = now.charAt(i);
                 }

@@ -228,14 +228,14 @@ final class PlacedJoin {
     }
 
     private Remark placed(int s, Remark remark, RowId row) {
-        Placing.Spot from = placing.position(s, row, remark.from().orElse(0));
+        Placing.Spot from = placing.position(s, row, remark.from().orElse(plate(s).from()));
         if (from.handle() < 0) {
             return remark;
         }
         if (remark.from().isEmpty() || remark.to().isEmpty()) {
             return new Remark(
                     remark.id(),
-                    Optional.of(placing.row(from)),
+                    Optional.of(placing.rowAlone(s, row)),
                     remark.from(),
                     remark.to(),
                     remark.by(),

@@ -146,6 +146,19 @@ final class Placing {
                 .orElseThrow();
     }
 
+    /** The row of the joined plate that a side's row became, whatever was moved within the rows. */
+    RowId rowAlone(int s, RowId row) {
+        Integer index = s < 0 ? baseRows.get(row) : sideRows[s].get(row);
+        if (index == null) {
+            return row;
+        }
+        int handle = s < 0 ? index : rows.held(rows.handle(s, index));
+        return Optional.ofNullable(rowOf.get(handle))
+                .flatMap(ids::get)
+                .or(() -> rows.idOf(handle))
+                .orElse(row);
+    }
+
     /** The index of the row in the joined plate, top row 0. */
     Optional<Integer> resultRow(Spot spot) {
         Integer r = rowOf.get(spot.handle());

@@ -113,12 +113,13 @@ final class PlateJoin {
         if (mineFollows != theirsFollows) {
             sides[mineFollows ? 0 : 1].follow(sides[mineFollows ? 1 : 0]);
         }
-        layers = Layers.of(sides);
+        Apart apart = new Apart(base, grid, sides);
+        layers = Layers.of(sides, apart.any());
         if (layers.count() > Layers.MOST) {
             forgetMotions();
         }
         for (Side side : sides) {
-            side.sort(layers, labels, grid);
+            side.sort(layers, labels, grid, apart);
         }
         if (!sides[0].allHaveSources() || !sides[1].allHaveSources()) {
             forgetMotions();
@@ -265,10 +266,12 @@ final class PlateJoin {
         if (pleats.isPresent()) {
             new RowClashes(colours, cells, rows, ids, frame, pleats.get(), clashes).declare();
             declareFigures();
-            new OldClashes(base, sides, colours, cells, placing, rows, ids, grid, pleats.get(), clashes).join();
         }
+        OldClashes old = new OldClashes(base, sides, colours, cells, placing, rows, ids, grid, pleats, clashes);
+        old.join();
         out.palette(palette).pleats(pleats).rows(rowsOf(pleats));
-        Plate unkept = out.build();
+        Plate unkept = old.standing(out.build());
+        out = unkept.edit();
         out.starts(withMissing(unkept, pleats));
         out.clashes(clashes.sorted());
         if (turnedOver()) {

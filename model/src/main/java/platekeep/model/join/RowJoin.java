@@ -32,6 +32,7 @@ final class RowJoin {
     private final Set<Integer> keptThoughTakenOut = new HashSet<>();
     private final Set<Integer> movedTwice = new HashSet<>();
     private final Set<Integer> twins = new HashSet<>();
+    private final Set<Integer> decidedTwice;
     private List<Integer> order = List.of();
 
     /** Both sides put different rows in at one place: the handles of each side's run, top row first. */
@@ -59,6 +60,8 @@ final class RowJoin {
             }
             rotations[s] = Rotation.of(base, sides[s].plate(), pairing(s), handleOf[s]);
         }
+        decidedTwice = TwoDecisions.rows(
+                base, sides[0].plate(), sides[1].plate(), h -> rowOf[0][h] >= 0, h -> rowOf[1][h] >= 0);
         boolean mine = contested(0);
         boolean theirs = contested(1);
         rotations[0] = mine ? Rotation.NONE : rotations[0];
@@ -118,6 +121,11 @@ final class RowJoin {
     /** Rows that one side took out and the other one changed. */
     Set<Integer> keptThoughTakenOut() {
         return keptThoughTakenOut;
+    }
+
+    /** Rows of the earlier plate that stand since an open clash about them was settled in two ways. */
+    Set<Integer> decidedTwice() {
+        return decidedTwice;
     }
 
     Set<Integer> movedTwice() {
@@ -254,7 +262,28 @@ final class RowJoin {
         if (row < 0 || cells.changed(s, i, row)) {
             return true;
         }
-        return newBetweenTwins(s, i - 1, row) || newBetweenTwins(s, i, row + 1);
+        return newBetweenTwins(s, i - 1, row) || newBetweenTwins(s, i, row + 1) || newAmongLikes(s, i);
+    }
+
+    /** Whether a side put a row in among rows that are like row i and as uncertain, not all of them side by side. */
+    private boolean newAmongLikes(int s, int i) {
+        RowPairing other = sides[1 - s].edit().pairing();
+        String cellsOfRow = base.rows().get(i).cells();
+        int first = Integer.MAX_VALUE;
+        int last = -1;
+        for (int k = 0; k < n; k++) {
+            boolean like =
+                    other.isUncertainBefore(k) && base.rows().get(k).cells().equals(cellsOfRow);
+            int row = like ? rowOf[s][k] : -1;
+            first = row >= 0 ? Math.min(first, row) : first;
+            last = Math.max(last, row);
+        }
+        for (int row = first; row < last; row++) {
+            if (handleOf[s][row] >= n) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a side put a row in between row i of the earlier plate and the one below, which are alike. */
@@ -279,8 +308,8 @@ final class RowJoin {
         public boolean stays(int element) {
             boolean mine = rowOf[0][element] >= 0;
             boolean theirs = rowOf[1][element] >= 0;
-            if (mine == theirs) {
-                return mine;
+            if (mine == theirs || decidedTwice.contains(element)) {
+                return mine || decidedTwice.contains(element);
             }
             int other = mine ? 0 : 1;
             if (twins.contains(element)) {

@@ -37,23 +37,25 @@ public final class Settling {
      */
     public static Plate choose(Plate plate, Clash clash, Value value) {
         Plate settled = keep(plate, clash);
-        Plate chosen =
-                switch (clash.what()) {
-                    case CABLES -> cables(settled, clash, value);
-                    case ROW, TWINS -> wholeRow(settled, clash, value);
-                    case ROWS -> runOfRows(settled, clash, value);
-                    case ORDER -> order(settled, clash, value);
-                    case PLEATS -> pleats(settled, clash, value);
-                    case FIELD ->
-                        SettledFields.field(settled, clash.textAt("field").orElse(""), value);
-                    case COLOUR ->
-                        SettledFields.colour(
-                                settled, clash.textAt("key").orElse(" ").charAt(0), value);
-                    case FIGURE -> SettledFigures.moved(settled, clash, value);
-                    default -> SettledFields.thing(settled, clash, value);
-                };
+        Plate chosen = put(settled, clash, value);
         boolean drawn = !chosen.rows().equals(plate.rows());
         return drawn && hasAllIds(plate) && hasAllIds(chosen) ? KeptKinds.after(plate, chosen) : chosen;
+    }
+
+    /** The plate with a value in the clash's place, its clashes left alone. */
+    static Plate put(Plate plate, Clash clash, Value value) {
+        return switch (clash.what()) {
+            case CABLES -> cables(plate, clash, value);
+            case ROW, TWINS -> wholeRow(plate, clash, value);
+            case ROWS -> runOfRows(plate, clash, value);
+            case ORDER -> order(plate, clash, value);
+            case PLEATS -> pleats(plate, clash, value);
+            case FIELD -> SettledFields.field(plate, clash.textAt("field").orElse(""), value);
+            case COLOUR ->
+                SettledFields.colour(plate, clash.textAt("key").orElse(" ").charAt(0), value);
+            case FIGURE -> SettledFigures.moved(plate, clash, value);
+            default -> SettledFields.thing(plate, clash, value);
+        };
     }
 
     private static boolean hasAllIds(Plate plate) {

@@ -170,14 +170,21 @@ final class Side {
 
     /** The motion of a layer on this side. */
     Motion motion(int layer) {
+        if (layers.isApart(layer)) {
+            return Motion.NONE;
+        }
         return layer == 0 ? picture : motionOf(layers.figure(layer));
     }
 
-    /** Sorts this side's cables into layers. */
-    void sort(Layers allLayers, Labels baseLabels, Grid baseGrid) {
+    /**
+     * Sorts this side's cables into layers.
+     *
+     * @param apart what tells the cables that stay when the picture moves
+     */
+    void sort(Layers allLayers, Labels baseLabels, Grid baseGrid, Apart apart) {
         layers = allLayers;
         if (!layers.isEmpty()) {
-            layerOf = new LayerSorting(this, layers, baseLabels, baseGrid).sorted();
+            layerOf = new LayerSorting(this, layers, baseLabels, baseGrid, apart).sorted();
         }
     }
 

@@ -34,8 +34,13 @@ class CasesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "chart-mirrored-and-gathering-row-changed",
                 "chart-mirrored-and-row-moved-without-ids",
+                "clash-of-a-row-settled-in-two-ways",
+                "clash-of-a-title-settled-in-two-ways",
+                "clash-of-cables-settled-to-what-stood-and-else",
                 "colours-made-one-and-recoloured",
+                "figure-mirrored-and-copied-elsewhere",
                 "figure-mirrored-beside-others",
                 "figure-mirrored-top-to-bottom",
                 "figure-moved-and-recoloured-and-start-turned",
@@ -50,6 +55,7 @@ class CasesTest {
                 "picture-moved-and-recoloured",
                 "picture-moved-and-recoloured-without-ids",
                 "picture-moved-and-two-colours-made-one",
+                "remark-on-a-row-that-a-figure-left",
                 "remark-put-on-row-taken-out",
                 "row-moved-and-taken-out",
                 "row-recoloured-in-place-without-ids",
