@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Entry;
 import platekeep.model.find.Summary;
+import platekeep.model.find.Surroundings;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.FromPlate;
 import platekeep.model.plate.Palette;
@@ -89,6 +90,6 @@ final class Begun {
         return new Stock.Item(
                 stock.library(),
                 new Entry.Good("drafts/" + plate.id(), content, plate),
-                Optional.of(Summary.of(plate, List.of())));
+                Optional.of(Summary.of(stock.library().folder() + "\ndrafts/" + plate.id(), plate, Surroundings.NONE)));
     }
 }

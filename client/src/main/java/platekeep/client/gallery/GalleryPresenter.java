@@ -22,8 +22,8 @@ import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
 import platekeep.client.task.Tasks;
+import platekeep.model.find.Group;
 import platekeep.model.find.Query;
-import platekeep.model.plate.Age;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 
@@ -132,19 +132,19 @@ public final class GalleryPresenter implements RoomListener {
 
     /** Asks for a theme, or no longer. */
     public void turnTheme(String theme) {
-        query = query.turnTheme(theme);
+        query = query.turn(Group.THEME, theme);
         show();
     }
 
     /** Asks for an age, or no longer. */
     public void turnAge(String word) {
-        Age.of(word).ifPresent(age -> query = query.turnAge(age));
+        query = query.turn(Group.AGE, word);
         show();
     }
 
     /** Asks for a series, or no longer. */
     public void turnSeries(String title) {
-        query = query.turnSeries(title);
+        query = query.turn(Group.SERIES, title);
         show();
     }
 

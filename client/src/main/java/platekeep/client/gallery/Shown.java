@@ -1,17 +1,16 @@
 package platekeep.client.gallery;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
-import platekeep.model.find.Finder;
 import platekeep.model.find.Found;
+import platekeep.model.find.Group;
+import platekeep.model.find.Index;
 import platekeep.model.find.Query;
 import platekeep.model.find.Summary;
 import platekeep.model.plate.Age;
@@ -42,19 +41,21 @@ final class Shown {
         List<Stock.Item> here = items.stream().filter(this::isInChosenLibrary).toList();
         List<Stock.Item> plates =
                 here.stream().filter(item -> item.summary().isPresent()).toList();
-        Found found =
-                Finder.find(plates.stream().map(item -> item.summary().get()).toList(), query);
+        Found found = Index.of(plates.stream().map(item -> item.summary().get()).toList())
+                .find(query);
         List<Card> cards = new ArrayList<>();
-        found.at().forEach(i -> cards.add(card(plates.get(i), marks)));
+        for (int i = 0; i < found.size(); i++) {
+            cards.add(card(plates.get(found.at(i)), marks));
+        }
         if (query.isOpen()) {
             here.stream().filter(item -> item.summary().isEmpty()).forEach(item -> cards.add(card(item, marks)));
         }
         return new GalleryState(
                 cards,
                 query.words(),
-                themes(found),
-                ages(found),
-                series(found),
+                facets(found, Group.THEME),
+                facets(found, Group.AGE),
+                facets(found, Group.SERIES),
                 libraries(open),
                 summary(cards.size(), here.size()),
                 isReading,
@@ -66,35 +67,10 @@ final class Shown {
                 || chosenLibraries.contains(item.library().name());
     }
 
-    private List<Facet> themes(Found found) {
-        Set<String> words = new TreeSet<>(found.themes().keySet());
-        words.addAll(query.themes());
-        return words.stream()
-                .map(word -> new Facet(
-                        word,
-                        found.themes().getOrDefault(word, 0),
-                        query.themes().contains(word)))
-                .toList();
-    }
-
-    private List<Facet> ages(Found found) {
-        return Arrays.stream(Age.values())
-                .map(age -> new Facet(
-                        age.word(),
-                        found.ages().getOrDefault(age, 0),
-                        query.ages().contains(age)))
-                .filter(facet -> facet.count() > 0 || facet.chosen())
-                .toList();
-    }
-
-    private List<Facet> series(Found found) {
-        Set<String> titles = new TreeSet<>(found.series().keySet());
-        titles.addAll(query.series());
-        return titles.stream()
-                .map(title -> new Facet(
-                        title,
-                        found.series().getOrDefault(title, 0),
-                        query.series().contains(title)))
+    private static List<Facet> facets(Found found, Group group) {
+        return found.counts(group).stream()
+                .filter(count -> count.count() > 0 || count.chosen())
+                .map(count -> new Facet(count.value(), count.count(), count.chosen()))
                 .toList();
     }
 

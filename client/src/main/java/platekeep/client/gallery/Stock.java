@@ -10,8 +10,8 @@ import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.task.Progress;
 import platekeep.model.find.Summary;
+import platekeep.model.find.Surroundings;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.Series;
 
 /**
  * What was read from one library: its plates with what they are found by, and its damaged files.
@@ -31,7 +31,7 @@ record Stock(Library library, List<Item> items) {
 
         /** Tells it from all other items of the room. */
         String key() {
-            return library.folder() + "\n" + entry.path();
+            return Stock.key(library, entry);
         }
 
         Optional<Plate> plate() {
@@ -43,12 +43,17 @@ record Stock(Library library, List<Item> items) {
         items = List.copyOf(items);
     }
 
+    private static String key(Library library, Entry entry) {
+        return library.folder() + "\n" + entry.path();
+    }
+
     /** Reads a library; in the background. */
     static Stock read(Library library, Progress progress) throws LibraryException {
-        List<Series> series = library.series();
+        Surroundings around = Surroundings.of(library.facts().withName(library.name()), library.series());
         List<Item> items = new ArrayList<>();
         for (Entry entry : library.list(progress)) {
-            items.add(new Item(library, entry, entry.plate().map(plate -> Summary.of(plate, series))));
+            items.add(new Item(
+                    library, entry, entry.plate().map(plate -> Summary.of(key(library, entry), plate, around))));
         }
         items.sort(Comparator.comparing((Item item) -> item.summary().isEmpty())
                 .thenComparing(item -> item.summary()

@@ -73,7 +73,7 @@ class GalleryPresenterTest {
         assertThat(view.state.summary()).isEqualTo("2 plates");
         assertThat(view.state.themes())
                 .containsExactly(
-                        new Facet("boats", 1, false), new Facet("kites", 1, false), new Facet("seaside", 2, false));
+                        new Facet("seaside", 2, false), new Facet("boats", 1, false), new Facet("kites", 1, false));
         assertThat(view.state.libraries()).isEmpty();
         assertThat(card("Kite").size()).isEqualTo("9 pleats, 3 rows");
     }

@@ -2,31 +2,53 @@ package platekeep.model.find;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import platekeep.model.plate.Age;
 
-/**
- * The answer to a query.
- *
- * @param at where the plates found stand in the list that was gone through, in its order
- * @param themes each theme of the plates found with how many of them have it
- * @param ages each age with how many plates there would be if it alone were asked for among the ages
- * @param series likewise for series
- */
-public record Found(
-        List<Integer> at,
-        SortedMap<String, Integer> themes,
-        Map<Age, Integer> ages,
-        SortedMap<String, Integer> series) {
-    public Found {
-        at = List.copyOf(at);
-        themes = Collections.unmodifiableSortedMap(new TreeMap<>(themes));
-        Map<Age, Integer> byAge = new EnumMap<>(Age.class);
-        byAge.putAll(ages);
-        ages = Collections.unmodifiableMap(byAge);
-        series = Collections.unmodifiableSortedMap(new TreeMap<>(series));
+/** The answer to a query. The places that it gives are those of the index that was asked, and of no other. */
+public final class Found {
+    private final int[] at;
+    private final Map<Group, List<Count>> counts;
+    private final Map<String, List<String>> meant;
+
+    /**
+     * A value to narrow down by.
+     *
+     * @param value as it is asked for
+     * @param count how many plates there would be if it alone were asked for in its group, or one more where all that is
+     *     chosen there must be in a plate; all other groups and the words hold
+     * @param all how many plates of the whole index have it
+     * @param chosen whether it is asked for
+     */
+    public record Count(String value, int count, int all, boolean chosen) {}
+
+    Found(int[] at, Map<Group, List<Count>> counts, Map<String, List<String>> meant) {
+        this.at = at;
+        this.counts = new EnumMap<>(counts);
+        this.meant = Collections.unmodifiableMap(new LinkedHashMap<>(meant));
+    }
+
+    /** How many plates were found. */
+    public int size() {
+        return at.length;
+    }
+
+    /** Where in the index the n-th plate found stands, in the order that was asked for. */
+    public int at(int n) {
+        return at[n];
+    }
+
+    /**
+     * All values of a group in a lasting order: those that have an order of their own by it, the others by how many
+     * plates of the whole index have them, most first. Values that no plate found would have are there with 0.
+     */
+    public List<Count> counts(Group group) {
+        return counts.getOrDefault(group, List.of());
+    }
+
+    /** Words that were typed and stand nowhere, with those that were taken in their place as slips of typing. */
+    public Map<String, List<String>> meant() {
+        return meant;
     }
 }

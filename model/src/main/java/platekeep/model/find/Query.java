@@ -1,62 +1,82 @@
 package platekeep.model.find;
 
-import java.util.EnumSet;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import platekeep.model.plate.Age;
 
 /**
  * What is looked for; everything that is not asked for is left open.
  *
- * @param words each must be in the plate somewhere, as a word or a part of one
- * @param themes all of them must be the plate's
- * @param ages one of them must be the plate's
- * @param series the plate must be in one of these, by title
+ * @param words each must be in the plate somewhere
+ * @param choices what a plate must have, by group
  */
-public record Query(String words, Set<String> themes, Set<Age> ages, Set<String> series) {
+public record Query(String words, Map<Group, Choice> choices) {
 
     /** Every plate. */
-    public static final Query ALL = new Query("", Set.of(), Set.of(), Set.of());
+    public static final Query ALL = new Query("", Map.of());
 
     public Query {
-        themes = Set.copyOf(themes);
-        ages = Set.copyOf(ages);
-        series = Set.copyOf(series);
+        Map<Group, Choice> inOrder = new EnumMap<>(Group.class);
+        inOrder.putAll(choices);
+        choices = Collections.unmodifiableMap(inOrder);
     }
 
     /** Whether every plate is an answer. */
     public boolean isOpen() {
-        return words.isBlank() && themes.isEmpty() && ages.isEmpty() && series.isEmpty();
+        return words.isBlank() && choices.isEmpty();
+    }
+
+    public Optional<Choice> choice(Group group) {
+        return Optional.ofNullable(choices.get(group));
+    }
+
+    /** What is chosen in a group, often nothing. */
+    public Set<String> chosen(Group group) {
+        return choice(group).map(Choice::values).orElse(Set.of());
     }
 
     public Query withWords(String newWords) {
-        return new Query(newWords, themes, ages, series);
+        return new Query(newWords, choices);
     }
 
-    /** The same with a theme asked for, or no longer so. */
-    public Query turnTheme(String theme) {
-        return new Query(words, turned(themes, theme), ages, series);
+    /** The same with other values chosen in a group; none leaves the group open. */
+    public Query with(Group group, Set<String> values) {
+        Choice.Match match = choice(group).map(Choice::match).orElse(Choice.Match.ANY);
+        return values.isEmpty() ? without(group) : with(group, new Choice(values, match));
     }
 
-    /** The same with an age asked for, or no longer so. */
-    public Query turnAge(Age age) {
-        Set<Age> turned = ages.isEmpty() ? EnumSet.noneOf(Age.class) : EnumSet.copyOf(ages);
-        if (!turned.remove(age)) {
-            turned.add(age);
-        }
-        return new Query(words, themes, turned, series);
+    /** The same with something else chosen in a group. */
+    public Query with(Group group, Choice choice) {
+        Map<Group, Choice> changed = changeable();
+        changed.put(group, choice);
+        return new Query(words, changed);
     }
 
-    /** The same with a series asked for, or no longer so. */
-    public Query turnSeries(String title) {
-        return new Query(words, themes, ages, turned(series, title));
+    /** The same with a group left open. */
+    public Query without(Group group) {
+        Map<Group, Choice> changed = changeable();
+        changed.remove(group);
+        return new Query(words, changed);
     }
 
-    private static Set<String> turned(Set<String> set, String value) {
-        Set<String> turned = new TreeSet<>(set);
-        if (!turned.remove(value)) {
-            turned.add(value);
-        }
-        return turned;
+    private Map<Group, Choice> changeable() {
+        Map<Group, Choice> changeable = new EnumMap<>(Group.class);
+        changeable.putAll(choices);
+        return changeable;
+    }
+
+    /** The same with a value of a group asked for, or no longer so. */
+    public Query turn(Group group, String value) {
+        return with(group, choice(group).map(choice -> choice.turned(value)).orElse(Set.of(value)));
+    }
+
+    /** The same where a plate needs one of the values chosen in a group instead of all, or the other way round. */
+    public Query turnMatch(Group group) {
+        return choice(group)
+                .map(choice ->
+                        with(group, new Choice(choice.values(), choice.match().other())))
+                .orElse(this);
     }
 }

@@ -1,81 +1,159 @@
 package platekeep.model.find;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import platekeep.model.plate.Age;
+import platekeep.model.plate.Origin;
 import platekeep.model.plate.Plate;
-import platekeep.model.plate.Series;
+import platekeep.model.plate.State;
 
 /**
  * What a plate is found by.
  *
- * @param id the plate's id
+ * @param key tells it from all other summaries of an index; whoever makes summaries chooses what it is
+ * @param id the plate's id, which two libraries may share
+ * @param library the name of its library
  * @param title as it is shown
  * @param number the designer's own number
  * @param themes sorted
+ * @param also what its themes are also called
  * @param ages youngest first
+ * @param uses what it is for, sorted
+ * @param designers as given
+ * @param origin where it comes from and what may be done with it
+ * @param state how far it has come
  * @param series titles of the series that it is in
- * @param pleats how many pleats the chart covers; 0 without a chart
+ * @param pleats how many pleats it needs, all repeats together; 0 without a chart
  * @param rows how many rows it has
- * @param text everything that words are looked for in, plain: lower case, no accents, words also in the singular
+ * @param colours its palette, each as {@code 0xRRGGBB}
+ * @param marks what needs to be known at a glance
+ * @param told what its versions tell
+ * @param texts notes, names of colours and floss numbers
  */
 public record Summary(
+        String key,
         String id,
+        String library,
         String title,
         Optional<String> number,
         List<String> themes,
+        List<String> also,
         List<Age> ages,
+        List<String> uses,
+        List<String> designers,
+        Origin origin,
+        Optional<State> state,
         List<String> series,
         int pleats,
         int rows,
-        String text) {
+        List<Integer> colours,
+        Set<Mark> marks,
+        Told told,
+        List<String> texts) {
 
     public Summary {
         themes = List.copyOf(themes);
+        also = List.copyOf(also);
         ages = List.copyOf(ages);
+        uses = List.copyOf(uses);
+        designers = List.copyOf(designers);
         series = List.copyOf(series);
+        colours = List.copyOf(colours);
+        marks = marks.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(marks));
+        texts = List.copyOf(texts);
     }
 
-    /**
-     * What a plate is found by.
-     *
-     * @param all all series of its library, among which those are picked that it is in
-     */
-    public static Summary of(Plate plate, List<Series> all) {
-        List<String> series = all.stream()
-                .filter(s -> s.plates().contains(plate.id()))
-                .map(Series::title)
-                .toList();
+    /** What a plate is found by, with the marks that show in the plate itself. */
+    public static Summary of(String key, Plate plate, Surroundings around) {
         return new Summary(
+                key,
                 plate.id(),
+                around.library(),
                 plate.title(),
                 plate.number(),
                 plate.themes(),
+                plate.themes().stream()
+                        .flatMap(theme -> around.also().getOrDefault(theme, List.of()).stream())
+                        .toList(),
                 plate.ages(),
-                series,
-                plate.pleats().map(p -> p.count()).orElse(0),
+                plate.uses(),
+                plate.designers(),
+                plate.origin(),
+                plate.state(),
+                around.series().getOrDefault(plate.id(), List.of()),
+                pleats(plate),
                 plate.rows().size(),
-                Words.indexed(texts(plate, series)));
+                plate.palette().entries().values().stream()
+                        .map(colour -> colour.rgb())
+                        .toList(),
+                marks(plate),
+                Told.NOTHING,
+                texts(plate));
     }
 
-    private static List<String> texts(Plate plate, List<String> series) {
-        List<String> texts = new ArrayList<>();
-        texts.add(plate.title());
-        plate.number().ifPresent(texts::add);
-        texts.addAll(plate.themes());
-        plate.ages().forEach(age -> texts.add(age.word()));
-        texts.addAll(plate.uses());
-        texts.addAll(plate.designers());
-        texts.addAll(plate.notes());
-        texts.addAll(series);
-        plate.state().ifPresent(state -> texts.add(state.word()));
-        plate.origin().by().ifPresent(texts::add);
-        plate.origin().place().ifPresent(texts::add);
+    private static int pleats(Plate plate) {
+        int chart = plate.pleats().map(pleats -> pleats.count()).orElse(0);
+        return chart == 0
+                ? 0
+                : plate.repeat()
+                        .map(repeat ->
+                                (int) Math.min(Integer.MAX_VALUE, chart + (long) repeat.every() * (repeat.times() - 1)))
+                        .orElse(chart);
+    }
+
+    private static Set<Mark> marks(Plate plate) {
+        Set<Mark> marks = EnumSet.noneOf(Mark.class);
+        if (plate.hasClashes()) {
+            marks.add(Mark.CLASH);
+        }
+        if (plate.remarks().stream().anyMatch(remark -> !remark.done())) {
+            marks.add(Mark.REMARKS);
+        }
+        if (plate.pleats().isEmpty()) {
+            marks.add(Mark.SCAN);
+        }
+        return marks;
+    }
+
+    private static List<String> texts(Plate plate) {
+        List<String> texts = new ArrayList<>(plate.notes());
         plate.palette().entries().values().forEach(colour -> {
             texts.add(colour.name());
             colour.floss().ifPresent(texts::add);
         });
         return texts;
+    }
+
+    /** The same with what its versions tell. */
+    public Summary withTold(Told newTold) {
+        return new Summary(
+                key, id, library, title, number, themes, also, ages, uses, designers, origin, state, series, pleats,
+                rows, colours, marks, newTold, texts);
+    }
+
+    /** The same with a mark, or without it. */
+    public Summary withMark(Mark mark, boolean isThere) {
+        if (marks.contains(mark) == isThere) {
+            return this;
+        }
+        Set<Mark> newMarks = EnumSet.noneOf(Mark.class);
+        newMarks.addAll(marks);
+        if (isThere) {
+            newMarks.add(mark);
+        } else {
+            newMarks.remove(mark);
+        }
+        return new Summary(
+                key, id, library, title, number, themes, also, ages, uses, designers, origin, state, series, pleats,
+                rows, colours, newMarks, told, texts);
+    }
+
+    /** The last year in which a version was made; 0 where that is not known. */
+    public int lastYear() {
+        return told.years().isEmpty() ? 0 : told.years().get(told.years().size() - 1);
     }
 }

@@ -1,8 +1,8 @@
 /**
- * Finding plates among many: what is known of each in a form that is quick to ask, the questions, and the answers with
- * their counts.
+ * Finding plates among many: what is known of each, the questions, and the answers with the counts that help to narrow
+ * them down.
  *
- * <p>Keeps no index and reads no files; ten thousand summaries are gone through anew for each question. Read
- * {@link platekeep.model.find.Finder} first.
+ * <p>Reads no files and knows of no window: whoever has plates makes a {@link platekeep.model.find.Summary} of each and
+ * an index of them. Read {@link platekeep.model.find.Index} first.
  */
 package platekeep.model.find;

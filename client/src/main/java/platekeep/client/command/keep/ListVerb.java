@@ -1,9 +1,11 @@
 package platekeep.client.command.keep;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import platekeep.client.command.desk.Desk;
 import platekeep.client.command.desk.Exit;
@@ -16,13 +18,16 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.task.Progress;
-import platekeep.model.find.Finder;
+import platekeep.model.find.Choice;
+import platekeep.model.find.Found;
+import platekeep.model.find.Group;
+import platekeep.model.find.Index;
 import platekeep.model.find.Query;
 import platekeep.model.find.Summary;
+import platekeep.model.find.Surroundings;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
-import platekeep.model.plate.Series;
 import platekeep.model.plate.Value;
 import platekeep.model.text.Problem;
 
@@ -61,7 +66,7 @@ public final class ListVerb extends LibraryVerb {
                         .flatMap(step -> step.entry().stream())
                         .toList()
                 : library.list(Progress.NONE);
-        List<Line> found = found(entries, library.series(), query);
+        List<Line> found = found(entries, Surroundings.of(library.facts(), library.series()), query);
         entries.forEach(this::warnOfDamage);
         if (asJson()) {
             sayJson(found.stream().map(ListVerb::json).toList());
@@ -78,21 +83,34 @@ public final class ListVerb extends LibraryVerb {
     }
 
     private Query query() throws Trouble {
-        Set<Age> wanted = EnumSet.noneOf(Age.class);
+        Set<String> wanted = new TreeSet<>();
         for (String age : ages.values()) {
-            wanted.add(AgeWord.of(age));
+            wanted.add(AgeWord.of(age).word());
         }
-        return new Query(String.join(" ", words.values()), Set.copyOf(themes.values()), wanted, Set.of());
+        Query query = new Query(String.join(" ", words.values()), Map.of()).with(Group.AGE, wanted);
+        return themes.values().isEmpty()
+                ? query
+                : query.with(Group.THEME, new Choice(Set.copyOf(themes.values()), Choice.Match.ALL));
     }
 
-    private List<Line> found(List<Entry> entries, List<Series> series, Query query) {
-        List<Line> lines = entries.stream()
-                .flatMap(entry -> entry.plate().stream().map(plate -> new Line(plate, entry.path())))
-                .filter(line -> line.plate().uses().containsAll(uses.values()))
-                .toList();
-        List<Summary> summaries =
-                lines.stream().map(line -> Summary.of(line.plate(), series)).toList();
-        return Finder.find(summaries, query).at().stream().map(lines::get).toList();
+    private List<Line> found(List<Entry> entries, Surroundings around, Query query) {
+        Map<String, Line> lines = new LinkedHashMap<>();
+        List<Summary> summaries = new ArrayList<>();
+        for (Entry entry : entries) {
+            entry.plate()
+                    .filter(plate -> plate.uses().containsAll(uses.values()))
+                    .ifPresent(plate -> {
+                        lines.put(entry.path(), new Line(plate, entry.path()));
+                        summaries.add(Summary.of(entry.path(), plate, around));
+                    });
+        }
+        Index index = Index.of(summaries);
+        Found found = index.find(query);
+        List<Line> out = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            out.add(lines.get(index.at(found.at(i)).key()));
+        }
+        return out;
     }
 
     private static String text(Line line) {
