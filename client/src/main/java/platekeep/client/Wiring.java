@@ -20,6 +20,8 @@ import platekeep.client.plate.PlateScreen;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
+import platekeep.client.series.SeriesDrafts;
+import platekeep.client.series.SeriesScreen;
 import platekeep.client.settings.Settings;
 import platekeep.client.task.BackgroundTasks;
 import platekeep.client.ui.Theme;
@@ -91,6 +93,7 @@ final class Wiring {
                 new JoinScreen(room, drafts, new Drafts(dataFolder.resolve("joins"))),
                 new PartnerScreen(room),
                 new PaperScreen(room, typed, thumbnails),
-                new LookScreen(room, thumbnails));
+                new LookScreen(room, thumbnails),
+                new SeriesScreen(room, new SeriesDrafts(dataFolder.resolve("series")), thumbnails));
     }
 }
