@@ -1,7 +1,6 @@
 package platekeep.client.series;
 
 import java.awt.Component;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -14,7 +13,7 @@ import platekeep.client.ui.Widgets;
 final class LineCell extends JPanel implements ListCellRenderer<SeriesState.Line> {
     private static final long serialVersionUID = 1L;
 
-    private final JLabel title = new DefaultListCellRenderer();
+    private final JLabel title = Widgets.label("series-line-title", "");
     private final JLabel words = Widgets.faint("series-line-words", "");
 
     LineCell() {

@@ -100,7 +100,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
     }
 
     private JComponent middle() {
-        JPanel head = new JPanel(new MigLayout("insets 8 14 8 14, fillx, gap 8", "[grow, fill][]push[][]"));
+        JPanel head = new JPanel(new MigLayout("insets 8 14 8 14, fillx, gap 8", "[grow, fill]10[]push[]6[]"));
         head.setBorder(Widgets.edge(0, 0, 1, 0));
         title.setName("series-title");
         title.getAccessibleContext().setAccessibleName("Title of the series");
@@ -158,8 +158,8 @@ final class SeriesPanel extends JPanel implements SeriesView {
         Widgets.onOwnKey(colours, "ENTER", this::makeEqual);
         equal.setEnabled(false);
         JPanel side = new JPanel(new MigLayout(
-                "insets 10 12 10 12, fill, wrap 1", "[grow, fill]", "[][grow, fill, push][][]10[][fill]"));
-        side.add(Widgets.heading("Colours shared, and almost shared"));
+                "insets 10 12 10 12, fill, wrap 1", "[0:0, grow, fill]", "[][grow, fill, push][][]10[][fill]"));
+        side.add(Widgets.heading("Colours of several plates"));
         side.add(Widgets.scroll("series-colours-scroll", colours), "hmin 120");
         side.add(equal);
         side.add(Widgets.button(

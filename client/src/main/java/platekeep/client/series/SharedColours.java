@@ -23,12 +23,12 @@ final class SharedColours {
 
     /** How colours belong together. */
     enum Kind {
-        /** The very same colour in several plates. */
-        SAME,
         /** Colours that are hard to tell apart. */
         NEAR,
         /** One name for colours that can be told apart. */
-        ONE_NAME
+        ONE_NAME,
+        /** The very same colour in several plates. */
+        SAME
     }
 
     /**
@@ -62,7 +62,7 @@ final class SharedColours {
         }
     }
 
-    /** The groups: the same first, then the near, then those of one name; in each those in most plates first. */
+    /** The groups: what may be mended first, then what is the same; in each those in most plates first. */
     static List<Group> of(List<Plate> plates) {
         List<Use> uses = uses(plates);
         List<Group> groups = new ArrayList<>();

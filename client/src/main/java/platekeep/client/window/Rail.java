@@ -43,7 +43,7 @@ final class Rail extends JPanel {
             button.addActionListener(e -> choose.accept(screen));
             group.add(button);
             buttons.add(button);
-            add(button, "wrap, h 62!");
+            add(button, "wrap, h 46:62:62");
         }
     }
 
