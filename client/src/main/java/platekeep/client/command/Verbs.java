@@ -12,6 +12,7 @@ import platekeep.client.command.file.CompareVerb;
 import platekeep.client.command.file.JoinVerb;
 import platekeep.client.command.keep.BringBackVerb;
 import platekeep.client.command.keep.HistoryVerb;
+import platekeep.client.command.keep.LikeVerb;
 import platekeep.client.command.keep.ListVerb;
 import platekeep.client.command.keep.NameVerb;
 import platekeep.client.command.keep.PutAwayVerb;
@@ -36,6 +37,7 @@ public final class Verbs {
     /** All verbs in the order of a day's work. */
     public static final List<String> NAMES = List.of(
             "list",
+            "like",
             "show",
             "history",
             "compare",
@@ -112,6 +114,7 @@ public final class Verbs {
         return Optional.ofNullable(
                 switch (name) {
                     case "list" -> new ListVerb(desk);
+                    case "like" -> new LikeVerb(desk);
                     case "show" -> new ShowVerb(desk);
                     case "history" -> new HistoryVerb(desk);
                     case "compare" -> new CompareVerb(desk);

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.task.Progress;
+import platekeep.model.look.LikeWords;
 import platekeep.model.look.Looks;
 import platekeep.model.look.Mirror;
 import platekeep.model.look.Overlay;

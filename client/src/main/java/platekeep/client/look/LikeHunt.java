@@ -11,6 +11,7 @@ import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.PastPlate;
 import platekeep.client.task.Progress;
+import platekeep.model.look.Alike;
 import platekeep.model.look.Looks;
 import platekeep.model.look.Overlay;
 import platekeep.model.look.Signature;
@@ -18,9 +19,6 @@ import platekeep.model.plate.Plate;
 
 /** Looks for plates like one. */
 final class LikeHunt implements Hunt {
-    /** Pictures less like than this have nothing to do with each other. */
-    private static final double LEAST = 0.5;
-
     private static final int MOST = 60;
 
     private final List<Library> libraries;
@@ -44,7 +42,7 @@ final class LikeHunt implements Hunt {
             return new Finds(
                     List.of(), 0, "\"" + asked.title() + "\" has no cables yet, so there is nothing it looks like.");
         }
-        List<Ranked> ranked = now(signature.get(), progress);
+        List<Ranked> ranked = now(progress);
         if (times == Options.Times.ONCE_TOO) {
             found.accept(finds(ranked));
             for (Library library : libraries) {
@@ -65,26 +63,17 @@ final class LikeHunt implements Hunt {
         return new Finds(hits, hits.size(), summary);
     }
 
-    private List<Ranked> now(Signature signature, Progress progress) throws LibraryException {
+    private List<Ranked> now(Progress progress) throws LibraryException {
         List<Sight> all = sights.now(libraries, progress).stream()
                 .filter(sight -> !sight.plate().id().equals(asked.id()))
                 .toList();
-        Overlay.Laid laid = Overlay.Laid.of(asked);
+        Looks looks = new Looks(all.stream().map(Sight::signature).toList());
         List<Ranked> ranked = new ArrayList<>();
-        for (Looks.Near near : new Looks(all.stream().map(Sight::signature).toList()).nearest(signature, MOST)) {
-            if (near.likeness() >= LEAST) {
-                Sight sight = all.get(near.at());
-                Optional<Overlay> over = laid.over(Overlay.Laid.of(sight.plate()), near.mirror());
-                Hit hit = Hit.now(
-                        sight, sight.plate(), LikeWords.of(near.mirror(), near.likeness(), over), near.mirror());
-                ranked.add(new Ranked(hit, worth(near, over)));
-            }
+        for (Alike alike : Alike.of(asked, looks, i -> all.get(i).plate(), MOST)) {
+            Sight sight = all.get(alike.at());
+            ranked.add(new Ranked(Hit.now(sight, sight.plate(), alike.why(), alike.mirror()), alike.likeness()));
         }
         return ranked;
-    }
-
-    private static double worth(Looks.Near near, Optional<Overlay> over) {
-        return Math.max(near.likeness(), over.map(Overlay::agreement).orElse(0.0));
     }
 
     /** Of each plate the likest version that is no more, where it is liker than what the plate is now. */
@@ -101,7 +90,7 @@ final class LikeHunt implements Hunt {
         Map<String, PastPlate> chosen = new HashMap<>();
         for (Looks.Near near : new Looks(past.stream().map(sights::signature).toList()).nearest(signature, 3 * MOST)) {
             PastPlate one = past.get(near.at());
-            if (near.likeness() >= Math.max(LEAST, best.getOrDefault(one.plateId(), 0.0) + 0.01)
+            if (near.likeness() >= Math.max(Alike.LEAST, best.getOrDefault(one.plateId(), 0.0) + 0.01)
                     && chosen.putIfAbsent(one.plateId(), one) == null) {
                 wanted.put(one, near);
             }
@@ -109,10 +98,8 @@ final class LikeHunt implements Hunt {
         Overlay.Laid laid = Overlay.Laid.of(asked);
         List<Ranked> ranked = new ArrayList<>();
         new Once(library).hits(List.copyOf(wanted.keySet()), progress, (one, plate) -> {
-            Looks.Near near = wanted.get(one);
-            Optional<Overlay> over = laid.over(Overlay.Laid.of(plate), near.mirror());
-            String why = LikeWords.of(near.mirror(), near.likeness(), over);
-            return new Once.Why(why, near.mirror(), hit -> ranked.add(new Ranked(hit, worth(near, over))));
+            Alike alike = Alike.of(wanted.get(one), laid, plate);
+            return new Once.Why(alike.why(), alike.mirror(), hit -> ranked.add(new Ranked(hit, alike.likeness())));
         });
         return ranked;
     }

@@ -70,6 +70,31 @@ class LibraryVerbsTest {
     }
 
     @Test
+    void likeListsPlatesThatLookLikeAFileOrAPlateOfTheLibrary() throws IOException {
+        String turned = PlateTexts.LAMP.replace("5f0c5a44", "6f0c5a44").replace("\"Quay Lamp\"", "\"Other Lamp\"");
+        Files.writeString(library.resolve("other.json"), turned);
+        assertThat(fine(type("like", "other.json")).lines())
+                .containsExactly(
+                        "Gull on the Quay  (same shape, same colours)  plates/g/gull-on-the-quay.json",
+                        "Quay Lamp  (same shape, same colours)  " + LAMP,
+                        "2 plates.");
+        JsonNode json = new ObjectMapper()
+                .readTree(fine(type("like", "other.json", "--most", "1", "--json"))
+                        .out());
+        assertThat(json).hasSize(1);
+        assertThat(json.get(0).fieldNames())
+                .toIterable()
+                .containsExactly("id", "title", "path", "likeness", "mirrored", "why");
+        assertThat(json.get(0).get("likeness").asInt()).isEqualTo(100);
+        assertThat(fine(type("like", "Quay Lamp")).out()).doesNotContain("Quay Lamp");
+    }
+
+    @Test
+    void likeTakesAWholeNumberOfPlates() {
+        assertThat(trouble(type("like", "Quay Lamp", "--most", "many"))).contains("from 1 to 1000");
+    }
+
+    @Test
     void theLibraryIsTheOneAroundTheCurrentFolderOrTheOneThatIsNamed() {
         Path inside = library.resolve("plates").resolve("q");
         assertThat(fine(Typed.in(inside, new RealMeans(home), "list")).lines())

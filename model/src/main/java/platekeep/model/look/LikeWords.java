@@ -1,13 +1,11 @@
-package platekeep.client.look;
+package platekeep.model.look;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import platekeep.model.look.Mirror;
-import platekeep.model.look.Overlay;
 
 /** Says in what way one picture is like another. */
-final class LikeWords {
+public final class LikeWords {
     private static final double ALIKE = 0.75;
 
     private LikeWords() {}
@@ -16,7 +14,7 @@ final class LikeWords {
      * @param likeness of the signatures
      * @param over one laid over the other; empty where their sizes are too different for that
      */
-    static String of(Mirror mirror, double likeness, Optional<Overlay> over) {
+    public static String of(Mirror mirror, double likeness, Optional<Overlay> over) {
         List<String> words = new ArrayList<>();
         if (mirror != Mirror.NONE) {
             words.add(mirror.words());
@@ -37,7 +35,11 @@ final class LikeWords {
         if (over.isSame()) {
             return "same shape" + apart;
         }
-        String places = over.places() == 1 ? "1 cable differs" : Counts.of(over.places(), "cable") + " differ";
-        return places + " in " + Counts.of(over.rows(), "row") + apart;
+        String places = over.places() == 1 ? "1 cable differs" : count(over.places(), "cable") + " differ";
+        return places + " in " + count(over.rows(), "row") + apart;
+    }
+
+    private static String count(int count, String word) {
+        return count == 1 ? "1 " + word : count + " " + word + "s";
     }
 }
