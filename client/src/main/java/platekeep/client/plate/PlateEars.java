@@ -53,12 +53,12 @@ final class PlateEars {
 
         @Override
         public boolean grab(double x, double y) {
-            return plates.extras().grab(x, y);
+            return plates.lines().grab(x, y);
         }
 
         @Override
         public void pull(double x, double y) {
-            plates.extras().pull(x, y);
+            plates.lines().pull(x, y);
         }
 
         @Override
@@ -93,7 +93,7 @@ final class PlateEars {
 
         @Override
         public void moveChosen(int rows, int positions) {
-            plates.choice().move(rows, positions);
+            draw().moveInHand(rows, positions);
         }
 
         @Override
@@ -174,9 +174,20 @@ final class PlateEars {
             }
 
             @Override
+            public void takeLine(String stitch) {
+                plates.lines().take(stitch);
+                draw().take(Tool.GATHER);
+            }
+
+            @Override
+            public void hold(int at) {
+                plates.lines().hold(at);
+            }
+
+            @Override
             public void add(ExtrasPanel.Part part) {
                 if (part == ExtrasPanel.Part.LINE) {
-                    plates.extras().addLine();
+                    plates.lines().addLine();
                 } else {
                     plates.extras().addNotion();
                 }
@@ -185,7 +196,7 @@ final class PlateEars {
             @Override
             public void change(ExtrasPanel.Part part, int at) {
                 if (part == ExtrasPanel.Part.LINE) {
-                    plates.extras().changeLine(at);
+                    plates.lines().changeLine(at);
                 } else {
                     plates.extras().changeNotion(at);
                 }
@@ -194,7 +205,7 @@ final class PlateEars {
             @Override
             public void remove(ExtrasPanel.Part part, int at) {
                 if (part == ExtrasPanel.Part.LINE) {
-                    plates.extras().removeLine(at);
+                    plates.lines().removeLine(at);
                 } else {
                     plates.extras().removeNotion(at);
                 }
@@ -202,7 +213,7 @@ final class PlateEars {
 
             @Override
             public void moveLine(int at, int pleats, int halfSpaces) {
-                plates.extras().moveLine(at, pleats, halfSpaces);
+                plates.lines().moveLine(at, pleats, halfSpaces);
             }
         };
     }

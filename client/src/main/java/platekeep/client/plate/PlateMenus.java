@@ -4,6 +4,7 @@ import java.util.List;
 import javax.swing.JMenu;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.plate.edit.Tool;
+import platekeep.client.plate.picture.PictureItem;
 import platekeep.client.plate.work.ChartPresenter;
 import platekeep.client.plate.work.ChoicePresenter;
 import platekeep.client.plate.work.DrawPresenter;
@@ -16,6 +17,7 @@ import platekeep.client.ui.Widgets;
 final class PlateMenus {
     private final PlatePanel panel;
     private final BeginItems begin;
+    private final PictureItem picture;
     private final PlatePresenter plates;
     private final DrawPresenter draw;
     private final ChoicePresenter choice;
@@ -23,9 +25,10 @@ final class PlateMenus {
     private final PalettePresenter palette;
     private final HistoryPresenter versions;
 
-    PlateMenus(PlatePanel panel, PlatePresenter plates, BeginItems begin) {
+    PlateMenus(PlatePanel panel, PlatePresenter plates, BeginItems begin, PictureItem picture) {
         this.panel = panel;
         this.begin = begin;
+        this.picture = picture;
         this.plates = plates;
         this.draw = plates.draw();
         this.choice = plates.choice();
@@ -101,6 +104,7 @@ final class PlateMenus {
         begin.addTo(menu);
         menu.addSeparator();
         menu.add(Widgets.item("menu-like-plate", "Plates like this one", "ctrl shift Y", plates::findLike));
+        menu.add(picture.item(plates::withDrawing));
         menu.add(Widgets.item("menu-open-origin", "Open the plate it was started from", "", plates::openOrigin));
         menu.add(Widgets.item("menu-settle", "Settle open clashes", "", plates::settle));
         menu.addSeparator();
@@ -155,7 +159,8 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-narrow-both", "Narrow at both sides", "ctrl shift W", () -> chart.widen(-1, -1)));
         menu.addSeparator();
         menu.add(Widgets.item("menu-remark", "Remark on this place…", "ctrl shift R", plates.remarks()::say));
-        menu.add(Widgets.item("menu-add-line", "Add a geometric line…", "", plates.extras()::addLine));
+        menu.add(Widgets.item("menu-add-line", "Add a geometric line…", "", plates.lines()::addLine));
+        menu.add(Widgets.item("menu-cloth", "Cloth and gathering rows…", "", plates.extras()::cloth));
         menu.add(Widgets.item("menu-add-notion", "Add a notion…", "", plates.extras()::addNotion));
         menu.addSeparator();
         menu.add(Widgets.item("menu-strip", "Repeats of the chart…", "", chart::repeat));

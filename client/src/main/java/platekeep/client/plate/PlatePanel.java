@@ -19,6 +19,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.JViewport;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.paper.beside.BesidePanel;
+import platekeep.client.plate.ask.ClothDialog;
 import platekeep.client.plate.ask.ColourDialog;
 import platekeep.client.plate.ask.LineDialog;
 import platekeep.client.plate.ask.MotifDialog;
@@ -42,6 +43,7 @@ import platekeep.client.ui.Pictures;
 import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
 import platekeep.model.draw.Spot;
+import platekeep.model.plate.Cloth;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Notion;
@@ -225,7 +227,10 @@ final class PlatePanel extends JPanel implements PlateView {
         chart.show(state.drawing().orElseThrow());
         chart.cursor(state.cursor());
         chart.overlay(new Overlay(
-                state.hand().chosen(), state.hand().firstEnd(), state.hand().axis()));
+                state.hand().chosen(),
+                state.hand().firstEnd(),
+                state.hand().axis(),
+                state.hand().line()));
         colours.show(plate.get(), counts.of(plate.get()), state.colour(), state.canDraw());
         facts.show(plate.get(), state.canDraw() || isOnlyFacts(state));
         colours.notes(state.findings());
@@ -238,6 +243,7 @@ final class PlatePanel extends JPanel implements PlateView {
                         : "Check " + state.findings().size());
         remarks.show(plate.get(), state.canDraw());
         extras.show(plate.get(), state.canDraw());
+        extras.hold(state.hand().line());
         long open = plate.get().remarks().stream().filter(r -> !r.done()).count();
         side.setTitleAt(3, open == 0 ? "Remarks" : "Remarks " + open);
         history.show(state.history().stream().map(PlatePanel::item).toList(), state.lookingAt());
@@ -301,6 +307,11 @@ final class PlatePanel extends JPanel implements PlateView {
     @Override
     public Optional<SaveAnswer> askReason(String suggestion, List<String> hands) {
         return PlateDialogs.reason(this, suggestion, hands);
+    }
+
+    @Override
+    public Optional<Cloth> askCloth(Cloth before) {
+        return new ClothDialog(before).ask(this);
     }
 
     @Override

@@ -10,6 +10,7 @@ import platekeep.client.paper.beside.BesidePresenter;
 import platekeep.client.paper.bring.BringDialogs;
 import platekeep.client.paper.bring.BringPresenter;
 import platekeep.client.plate.begin.BeginItems;
+import platekeep.client.plate.picture.PictureItem;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.plate.work.PlatePresenter;
 import platekeep.client.room.Place;
@@ -45,7 +46,8 @@ public final class PlateScreen implements Screen {
                         open -> beside.of(open.library(), open.id(), open.now().title())));
         this.carry = new CarryItems(room, List.of(drafts, typed), panel, this::shown);
         this.room = room;
-        this.menus = new PlateMenus(panel, presenter, new BeginItems(room, drafts, panel));
+        this.menus =
+                new PlateMenus(panel, presenter, new BeginItems(room, drafts, panel), new PictureItem(room, panel));
     }
 
     @Override

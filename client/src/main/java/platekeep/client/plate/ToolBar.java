@@ -22,7 +22,7 @@ final class ToolBar extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private static final int SIGN = 20;
-    private static final String APART = "newline, gaptop 10";
+    private static final String APART = "newline, gaptop 6";
 
     private final Map<Tool, JToggleButton> tools = new EnumMap<>(Tool.class);
     private final JToggleButton mirror;
@@ -48,7 +48,7 @@ final class ToolBar extends JPanel {
         mirror.addActionListener(e -> ears.plates().choice().mirrorAboutCentre());
         add(mirror);
         undo = tool("undo", Sign.UNDO, "Undo", APART, () -> ears.draw().undo());
-        redo = tool("redo", Sign.REDO, "Redo", "gaptop 10", () -> ears.draw().redo());
+        redo = tool("redo", Sign.REDO, "Redo", "gaptop 6", () -> ears.draw().redo());
         addChoiceTools(() -> ears.plates().choice());
         addRowTools(() -> ears.plates().chart());
     }
@@ -64,7 +64,7 @@ final class ToolBar extends JPanel {
                 "over",
                 Sign.MIRROR_OVER,
                 "Mirror what is chosen top to bottom (Ctrl+Shift+O)",
-                "gaptop 10",
+                "gaptop 6",
                 () -> choice.get().mirrorTopBottom());
         tool(
                 "recolour",
@@ -91,7 +91,7 @@ final class ToolBar extends JPanel {
                 "row-below",
                 Sign.ROW_BELOW,
                 "Insert a row below (Ctrl+Shift+I)",
-                "gaptop 10",
+                "gaptop 6",
                 () -> chart.get().insertBelow());
         tool(
                 "row-again",

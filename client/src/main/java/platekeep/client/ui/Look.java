@@ -1,6 +1,7 @@
 package platekeep.client.ui;
 
 import java.awt.Color;
+import java.util.function.Supplier;
 import javax.swing.UIManager;
 
 /**
@@ -8,6 +9,8 @@ import javax.swing.UIManager;
  * keeps its look.
  */
 public final class Look {
+    private static final ThreadLocal<Boolean> ON_LIGHT_PAPER = ThreadLocal.withInitial(() -> Boolean.FALSE);
+
     private Look() {}
 
     /** The cloth as {@code 0xRRGGBB}. */
@@ -80,7 +83,20 @@ public final class Look {
         return colour("Platekeep.edge", 0xD2D9DE);
     }
 
+    /** Does something in the colours of the light theme, whatever the window's is; on this thread only. */
+    public static <T> T onLightPaper(Supplier<T> work) {
+        ON_LIGHT_PAPER.set(Boolean.TRUE);
+        try {
+            return work.get();
+        } finally {
+            ON_LIGHT_PAPER.remove();
+        }
+    }
+
     private static Color colour(String key, int otherwise) {
+        if (ON_LIGHT_PAPER.get()) {
+            return new Color(otherwise);
+        }
         Color themed = UIManager.getColor(key);
         return themed == null ? new Color(otherwise) : themed;
     }

@@ -43,6 +43,7 @@ public enum Sign {
     MIRROR_ACROSS("M12 3v18 M9 7l-6 10h6z M15 7l6 10h-6z"),
     MIRROR_OVER("M3 12h18 M7 9l10 -6v6z M7 15l10 6v-6z"),
     REPEAT("M2 8h5v8h-5z M10 8h5v8h-5z M18 8h4 M18 16h4"),
+    GATHER("M2 16l4 -8l4 8l4 -8l4 8l4 -8"),
     POINT("M5 3l14 9l-7 1l-3 7z"),
     UNDO("M9 5l-5 5l5 5 M4 10h10l5 3v6"),
     REDO("M15 5l5 5l-5 5 M20 10h-10l-5 3v6"),

@@ -263,17 +263,36 @@ public final class Drawing {
     public OptionalInt lineAt(double x, double y) {
         OptionalInt found = OptionalInt.empty();
         for (int n = 0; n < plate.lines().size(); n++) {
-            Line line = plate.lines().get(n);
-            OptionalDouble on = levels.y(line.on());
-            double other = line.toRow().map(levels::y).orElse(on).orElse(on.orElse(0));
-            boolean isUnder = on.isPresent()
-                    && y >= Math.min(on.getAsDouble(), other) - NEAR
-                    && y <= Math.max(on.getAsDouble(), other) + NEAR
-                    && x >= line.from() - plate.from()
-                    && x <= line.to() - plate.from() + 1;
+            Optional<double[]> box = lineBox(n);
+            boolean isUnder = box.filter(b -> x >= b[0] && y >= b[1] && x <= b[2] && y <= b[3])
+                    .isPresent();
             found = isUnder ? OptionalInt.of(n) : found;
         }
         return found;
+    }
+
+    /** The gathering row or half space nearest to a height in rows, as a plate writes it; empty while they have no numbers. */
+    public Optional<String> gatheringRowAt(double y) {
+        return levels.nearest(y);
+    }
+
+    /**
+     * The box around a geometric line, by its place in the plate's list: left, top, right and bottom in pleats and rows;
+     * empty where it lies nowhere.
+     */
+    public Optional<double[]> lineBox(int at) {
+        Line line = plate.lines().get(at);
+        OptionalDouble on = levels.y(line.on());
+        if (on.isEmpty()) {
+            return Optional.empty();
+        }
+        double other = line.toRow().map(levels::y).orElse(on).orElse(on.getAsDouble());
+        return Optional.of(new double[] {
+            line.from() - plate.from(),
+            Math.min(on.getAsDouble(), other) - NEAR,
+            line.to() - plate.from() + 1,
+            Math.max(on.getAsDouble(), other) + NEAR
+        });
     }
 
     /** The gathering rows behind what is drawn, top first. */

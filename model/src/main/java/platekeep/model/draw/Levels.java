@@ -62,6 +62,15 @@ final class Levels {
         return OptionalDouble.of(anchorRow + (n.getAsDouble() - anchorNumber.getAsDouble()) * space);
     }
 
+    /** The gathering row or half space nearest to a height, not above row 1; empty while they have no numbers. */
+    Optional<String> nearest(double y) {
+        if (anchorNumber.isEmpty()) {
+            return Optional.empty();
+        }
+        long halves = Math.max(2, Math.round(2 * (anchorNumber.getAsDouble() + (y - anchorRow) / space)));
+        return Optional.of(halves / 2 + (halves % 2 == 0 ? "" : " 1/2"));
+    }
+
     /** The gathering rows between two heights, top first. */
     List<GatheringRow> between(double top, double bottom) {
         List<GatheringRow> found = new ArrayList<>();

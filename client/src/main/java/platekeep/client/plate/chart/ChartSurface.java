@@ -173,7 +173,7 @@ public final class ChartSurface extends JComponent implements Accessible {
         if (newOverlay.equals(overlay) || drawing == null) {
             return;
         }
-        if (!newOverlay.axis().equals(overlay.axis())) {
+        if (!newOverlay.axis().equals(overlay.axis()) || !newOverlay.line().equals(overlay.line())) {
             repaint();
         }
         repaintOverlay();
@@ -261,6 +261,7 @@ public final class ChartSurface extends JComponent implements Accessible {
             pleat = pleat > 1 ? pleat - 1 : ZoomSteps.next(pleat, -1);
         }
         zoom(pleat);
+        port.setViewPosition(new Point(0, 0));
     }
 
     @Override

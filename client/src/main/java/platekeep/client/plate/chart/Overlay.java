@@ -23,10 +23,12 @@ import platekeep.model.plate.CableKind;
  * @param chosen what is chosen
  * @param firstEnd where a line or block begins
  * @param axis the sum of two places that face each other
+ * @param line the geometric line in hand, by its place in the plate's list
  */
-public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalInt axis) {
+public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalInt axis, OptionalInt line) {
     /** Nothing. */
-    public static final Overlay NONE = new Overlay(Optional.empty(), Optional.empty(), OptionalInt.empty());
+    public static final Overlay NONE =
+            new Overlay(Optional.empty(), Optional.empty(), OptionalInt.empty(), OptionalInt.empty());
 
     private static final float[] DASHES = {5, 4};
 
@@ -34,6 +36,15 @@ public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalIn
     void paint(Graphics2D g, Drawing drawing, ChartScale scale) {
         chosen.ifPresent(area -> paintChosen(g, drawing, scale, area));
         firstEnd.filter(drawing::has).ifPresent(spot -> twice(g, bar(drawing, scale, spot), DASHES));
+        line.ifPresent(at -> drawing.lineBox(at)
+                .ifPresent(box -> twice(
+                        g,
+                        new Rectangle2D.Double(
+                                scale.left(box[0]),
+                                scale.top(box[1]),
+                                scale.left(box[2] - box[0]),
+                                scale.top(box[3] - box[1])),
+                        DASHES)));
         axis.ifPresent(sum -> {
             double x = scale.left(sum / 2.0 + 1);
             twice(g, new Line2D.Double(x, scale.top(drawing.top()), x, scale.top(drawing.rows())), null);

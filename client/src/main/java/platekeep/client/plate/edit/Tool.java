@@ -24,6 +24,8 @@ public enum Tool {
     FIGURE("Choose a figure", 'U', Use.CHOICE),
     /** Puts single stitches on, and moves them and geometric lines. */
     STITCH("Single stitches and lines", 'S', Use.OTHER),
+    /** Places geometric lines from pleat to pleat, and moves them. */
+    GATHER("Geometric lines", 'N', Use.OTHER),
     /** Only moves the drawing cursor. */
     POINT("Point", 'V', Use.OTHER);
 
@@ -60,6 +62,11 @@ public enum Tool {
     /** Whether it chooses a part of the picture. */
     public boolean chooses() {
         return use == Use.CHOICE;
+    }
+
+    /** Whether it needs two places when it is used by keys. */
+    public boolean hasTwoEnds() {
+        return spans() || this == GATHER;
     }
 
     /** Whether it goes from one place to another, so that only the two ends count. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -25,9 +26,12 @@ public final class ExtrasPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Ears ears;
+    private final JComboBox<String> line = new JComboBox<>(ExtraEdits.LINES.toArray(new String[0]));
     private final JComboBox<String> stitch = new JComboBox<>(MarkEdits.STITCHES.toArray(new String[0]));
     private final JLabel marks = Widgets.faint("extras-marks", " ");
     private final Map<Part, DefaultListModel<String>> models = new EnumMap<>(Part.class);
+    private final Map<Part, JList<String>> lists = new EnumMap<>(Part.class);
+    private boolean isShowing;
     private final List<JComponent> controls = new ArrayList<>();
 
     /** The lists. */
@@ -39,6 +43,12 @@ public final class ExtrasPanel extends JPanel {
     /** What can be asked for; things are named by their place in the plate's list. */
     public interface Ears {
         void take(String stitch);
+
+        /** Places lines of this stitch from now on. */
+        void takeLine(String stitch);
+
+        /** Takes a line in hand. */
+        void hold(int at);
 
         void add(Part part);
 
@@ -54,7 +64,7 @@ public final class ExtrasPanel extends JPanel {
         super(new MigLayout(
                 "insets 12 14 10 14, fill, wrap 1, hidemode 3",
                 "[grow, fill]",
-                "[][][]14[][grow 60, fill][]14[][grow 40, fill][]"));
+                "[][][]12[][][][grow 60, fill][]12[][grow 40, fill][]"));
         this.ears = ears;
         setName("extras");
         stitch.setName("extras-stitch");
@@ -65,6 +75,13 @@ public final class ExtrasPanel extends JPanel {
         add(word);
         add(stitch, "wmin 0");
         add(marks, "wmin 0");
+        line.setName("extras-line");
+        line.addActionListener(e -> ears.takeLine(String.valueOf(line.getSelectedItem())));
+        controls.add(line);
+        JLabel lineWord = Widgets.heading("Geometric line to place (N)");
+        lineWord.setLabelFor(line);
+        add(lineWord);
+        add(line, "wmin 0");
         part(Part.LINE, "Geometric lines", "lines");
         part(Part.NOTION, "Sewn on", "notions");
     }
@@ -77,6 +94,14 @@ public final class ExtrasPanel extends JPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new WrappedCell());
         list.getAccessibleContext().setAccessibleName(heading);
+        lists.put(part, list);
+        if (part == Part.LINE) {
+            list.addListSelectionListener(e -> {
+                if (!isShowing) {
+                    chosen(list, ears::hold);
+                }
+            });
+        }
         Widgets.onOwnKey(list, "ENTER", () -> chosen(list, at -> ears.change(part, at)));
         Widgets.onOwnKey(list, "DELETE", () -> chosen(list, at -> ears.remove(part, at)));
         JLabel word = Widgets.heading(heading);
@@ -137,6 +162,18 @@ public final class ExtrasPanel extends JPanel {
                         .toList());
         fill(Part.NOTION, plate.notions().stream().map(ExtraEdits::words).toList());
         controls.forEach(control -> control.setEnabled(canDraw));
+    }
+
+    /** Shows which line is in hand. */
+    public void hold(OptionalInt at) {
+        isShowing = true;
+        JList<String> list = lists.get(Part.LINE);
+        if (at.isEmpty()) {
+            list.clearSelection();
+        } else if (list.getSelectedIndex() != at.getAsInt()) {
+            list.setSelectedIndex(at.getAsInt());
+        }
+        isShowing = false;
     }
 
     private void fill(Part part, List<String> words) {

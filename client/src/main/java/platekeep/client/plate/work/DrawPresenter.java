@@ -40,6 +40,7 @@ public final class DrawPresenter {
     /** Another plate is open. */
     void opened(OpenPlate opened) {
         Palette palette = opened.now().palette();
+        plates.lines().letGo();
         firstEnd = Optional.empty();
         if (colour.isEmpty() || !palette.has(colour.get())) {
             colour = palette.entries().keySet().stream().findFirst();
@@ -70,6 +71,7 @@ public final class DrawPresenter {
     /** Takes a tool. */
     public void take(Tool newTool) {
         tool = newTool;
+        plates.lines().letGo();
         firstEnd = Optional.empty();
         endStroke();
         plates.refresh();
@@ -78,7 +80,7 @@ public final class DrawPresenter {
     /** Chooses a colour, and takes the brush when the tool in hand has no use for one. */
     public void choose(char key) {
         colour = Optional.of(key);
-        if (!tool.paints() && !tool.chooses() && tool != Tool.STITCH) {
+        if (!tool.paints() && !tool.chooses() && tool != Tool.STITCH && tool != Tool.GATHER) {
             tool = Tool.PAINT;
         }
         plates.refresh();
@@ -114,6 +116,10 @@ public final class DrawPresenter {
                                 plates.extras().press(opened, spot);
                                 last = Optional.of(spot);
                                 tellPlace(spot);
+                            } else if (tool == Tool.GATHER) {
+                                plates.lines().grab(spot.index() + 0.5, spot.row() + 0.5);
+                                last = Optional.of(spot);
+                                tellPlace(spot);
                             } else {
                                 reach(opened, spot);
                             }
@@ -142,6 +148,8 @@ public final class DrawPresenter {
             plates.choice().drag(opened, spot);
         } else if (tool == Tool.STITCH) {
             plates.extras().drag(opened, spot);
+        } else if (tool == Tool.GATHER) {
+            plates.lines().pull(spot.index() + 0.5, spot.row() + 0.5);
         } else if (tool.spans()) {
             span(opened, first.orElse(spot), spot);
         } else {
@@ -244,7 +252,7 @@ public final class DrawPresenter {
             if (tool == Tool.POINT) {
                 tool = Tool.PAINT;
             }
-            if (tool.spans() && firstEnd.isEmpty()) {
+            if (tool.hasTwoEnds() && firstEnd.isEmpty()) {
                 firstEnd = Optional.of(spot);
                 room.front().say("Begins at " + where(opened, spot) + "; go to the other end and press Space again.");
                 plates.refresh();
@@ -269,11 +277,30 @@ public final class DrawPresenter {
             endStroke();
             if (opened.chosen().isPresent()) {
                 plates.choice().erase();
-            } else if (tool != Tool.STITCH || !plates.extras().eraseAt(opened, opened.cursor())) {
+            } else if (!eraseWithHand(opened)) {
                 stroke(opened, "Erase", List.of(opened.cursor()), Row.EMPTY);
                 endStroke();
             }
         });
+    }
+
+    /** Takes away the single stitch at the cursor or the line in hand; whether there was one. */
+    private boolean eraseWithHand(OpenPlate opened) {
+        boolean isStitch = tool == Tool.STITCH && plates.extras().eraseAt(opened, opened.cursor());
+        boolean mayBeLine = tool == Tool.STITCH || tool == Tool.GATHER;
+        return isStitch || mayBeLine && plates.lines().removeHeld(opened) || tool == Tool.GATHER;
+    }
+
+    /** Moves the line in hand, or else what is chosen, so many steps down and to the right. */
+    public void moveInHand(int rows, int positions) {
+        boolean mayBeLine = tool == Tool.STITCH || tool == Tool.GATHER;
+        boolean isLine = mayBeLine
+                && plates.drawable()
+                        .filter(opened -> plates.lines().moveHeld(opened, rows, positions))
+                        .isPresent();
+        if (!isLine) {
+            plates.choice().move(rows, positions);
+        }
     }
 
     /** Moves the cursor so many rows down and positions to the right. */

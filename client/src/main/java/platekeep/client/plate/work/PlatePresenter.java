@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import platekeep.client.draft.Drafts;
 import platekeep.client.draft.KeptDraft;
@@ -15,6 +16,7 @@ import platekeep.client.library.Version;
 import platekeep.client.plate.open.Kin;
 import platekeep.client.plate.open.Moved;
 import platekeep.client.plate.open.OpenPlate;
+import platekeep.client.plate.open.Suggestions;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Place;
@@ -52,6 +54,7 @@ public final class PlatePresenter implements RoomListener {
     private final MotifPresenter motifs;
     private final RemarkPresenter remarks;
     private final ExtrasPresenter extras;
+    private final LinePresenter lines;
     private final HistoryPresenter history;
     private Optional<OpenPlate> current = Optional.empty();
     private List<Finding> findings = List.of();
@@ -70,7 +73,8 @@ public final class PlatePresenter implements RoomListener {
         this.palette = new PalettePresenter(room, view, this);
         this.motifs = new MotifPresenter(room, view, this, motifs);
         this.remarks = new RemarkPresenter(room, view, this);
-        this.extras = new ExtrasPresenter(room, view, this);
+        this.extras = new ExtrasPresenter(view, this);
+        this.lines = new LinePresenter(room, view, this);
         this.history = new HistoryPresenter(room, drafts, view, this);
         room.listen(this);
     }
@@ -105,7 +109,12 @@ public final class PlatePresenter implements RoomListener {
         return remarks;
     }
 
-    /** What puts on single stitches, geometric lines and notions. */
+    /** What places geometric lines. */
+    public LinePresenter lines() {
+        return lines;
+    }
+
+    /** What puts on single stitches and notions, and says on what cloth. */
     public ExtrasPresenter extras() {
         return extras;
     }
@@ -242,7 +251,11 @@ public final class PlatePresenter implements RoomListener {
                 draw.tool(),
                 draw.colour(),
                 new PlateState.Hand(
-                        opened.cursor(), draw.firstEnd(), isNow ? opened.chosen() : Optional.empty(), opened.axis()),
+                        opened.cursor(),
+                        draw.firstEnd(),
+                        isNow ? opened.chosen() : Optional.empty(),
+                        opened.axis(),
+                        isNow ? lines.inHand(opened.now()) : OptionalInt.empty()),
                 findings,
                 opened.history().stream().map(PlatePresenter::step).toList(),
                 opened.kin(),
@@ -268,7 +281,8 @@ public final class PlatePresenter implements RoomListener {
     private static String offerWords(KeptDraft draft, Plate saved) {
         String when = Dates.time(draft.on().atZone(java.time.ZoneId.systemDefault()));
         List<String> words = Comparison.of(saved, draft.plate()).words();
-        String what = words.isEmpty() ? "" : " " + String.join(" ", words.subList(0, Math.min(2, words.size())));
+        String reason = Suggestions.reason(words.subList(0, Math.min(2, words.size())));
+        String what = reason.isEmpty() ? "" : " " + reason + ".";
         return "A draft of " + when + " was not saved as a version." + what;
     }
 
@@ -405,8 +419,13 @@ public final class PlatePresenter implements RoomListener {
         });
     }
 
+    /** The plate as it is shown. */
+    Optional<Drawing> drawing() {
+        return current.map(opened -> drawing);
+    }
+
     /** Tells the listener of the plate as it is shown. */
-    void withDrawing(Consumer<Drawing> listener) {
+    public void withDrawing(Consumer<Drawing> listener) {
         if (current.isPresent()) {
             listener.accept(drawing);
         }

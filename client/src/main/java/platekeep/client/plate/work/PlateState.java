@@ -58,8 +58,10 @@ public record PlateState(
      * @param firstEnd where a line or block begins that waits for its other end
      * @param chosen what is chosen
      * @param axis the sum of two places that face each other, when drawing is mirrored
+     * @param line the geometric line in hand, by its place in the plate's list
      */
-    public record Hand(Spot cursor, Optional<Spot> firstEnd, Optional<Area> chosen, OptionalInt axis) {}
+    public record Hand(
+            Spot cursor, Optional<Spot> firstEnd, Optional<Area> chosen, OptionalInt axis, OptionalInt line) {}
 
     /** No plate is open. */
     public static final PlateState NOTHING = new PlateState(
@@ -71,7 +73,7 @@ public record PlateState(
             Optional.empty(),
             Tool.PAINT,
             Optional.empty(),
-            new Hand(new Spot(0, 0), Optional.empty(), Optional.empty(), OptionalInt.empty()),
+            new Hand(new Spot(0, 0), Optional.empty(), Optional.empty(), OptionalInt.empty(), OptionalInt.empty()),
             List.of(),
             List.of(),
             Kin.NONE,

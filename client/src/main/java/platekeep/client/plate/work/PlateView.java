@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import platekeep.model.draw.Spot;
+import platekeep.model.plate.Cloth;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Notion;
@@ -31,6 +32,9 @@ public interface PlateView {
      * @return empty when she gave it up
      */
     Optional<SaveAnswer> askReason(String suggestion, List<String> hands);
+
+    /** Asks on what cloth a plate is to be worked; empty when she gave it up. */
+    Optional<Cloth> askCloth(Cloth before);
 
     /** Asks why a plate is put away; empty when she gave it up. */
     Optional<String> askPutAway(String title);

@@ -119,13 +119,13 @@ class ExtrasPresenterTest {
 
     @Test
     void geometricLinesAreAddedMovedAndTakenOut() {
-        plates.extras().addLine();
+        plates.lines().addLine();
         assertThat(plate().lines()).singleElement().satisfies(line -> {
             assertThat(line.from()).isEqualTo(1);
             assertThat(line.to()).isEqualTo(7);
         });
-        plates.extras().moveLine(0, 1, 0);
-        plates.extras().moveLine(0, 1, 0);
+        plates.lines().moveLine(0, 1, 0);
+        plates.lines().moveLine(0, 1, 0);
         assertThat(plate().lines().get(0).from()).isEqualTo(3);
         assertThat(ExtraEdits.words(plate(), plate().lines().get(0)))
                 .isEqualTo("cable, row 1, pleats 3 to 9, apple, 3 strands");
@@ -141,9 +141,9 @@ class ExtrasPresenterTest {
                 line.to(),
                 line.start(),
                 line.unknown());
-        plates.extras().changeLine(0);
+        plates.lines().changeLine(0);
         assertThat(view.state.undo()).contains("Change a line of trellis");
-        plates.extras().removeLine(0);
+        plates.lines().removeLine(0);
         assertThat(plate().lines()).isEmpty();
     }
 
@@ -191,23 +191,23 @@ class ExtrasPresenterTest {
                                         List.of(),
                                         Unknown.NONE))
                                 .build());
-        plates.extras().addLine();
+        plates.lines().addLine();
         draw.take(Tool.STITCH);
         double onFirst = before.rows().size() - 0.5 - 4 * 5;
-        assertThat(plates.extras().grab(2, onFirst + 3)).isFalse();
-        assertThat(plates.extras().grab(2, onFirst + 0.2)).isTrue();
-        plates.extras().pull(3.9, onFirst + 1);
-        plates.extras().pull(4.1, onFirst + 2.8);
+        assertThat(plates.lines().grab(2, onFirst + 3)).isFalse();
+        assertThat(plates.lines().grab(2, onFirst + 0.2)).isTrue();
+        plates.lines().pull(3.9, onFirst + 1);
+        plates.lines().pull(4.1, onFirst + 2.8);
         draw.release();
         assertThat(plate().lines()).singleElement().satisfies(line -> {
             assertThat(line.on()).isEqualTo("1 1/2");
             assertThat(line.from()).isEqualTo(3);
         });
         assertThat(view.state.undo()).contains("Move a line of cable");
-        plates.extras().moveLine(0, 0, -1);
-        plates.extras().moveLine(0, 0, -1);
+        plates.lines().moveLine(0, 0, -1);
+        plates.lines().moveLine(0, 0, -1);
         assertThat(plate().lines().get(0).on()).isEqualTo("1");
         draw.take(Tool.POINT);
-        assertThat(plates.extras().grab(2, onFirst + 0.2)).isFalse();
+        assertThat(plates.lines().grab(2, onFirst + 0.2)).isFalse();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.function.UnaryOperator;
 import platekeep.model.draw.Spot;
+import platekeep.model.plate.Cloth;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Notion;
@@ -24,6 +25,7 @@ final class RecordingPlateView implements PlateView {
     Optional<SaveAnswer> reason = Optional.empty();
     Optional<String> line = Optional.empty();
     Optional<Colour> colour = Optional.empty();
+    Optional<Cloth> cloth = Optional.empty();
     Consent consent = Consent.NO;
     Optional<Recolouring> recolouring = Optional.empty();
     Optional<Repeating> repeating = Optional.empty();
@@ -56,6 +58,11 @@ final class RecordingPlateView implements PlateView {
         suggestions.add(suggestion);
         hands = newHands;
         return reason;
+    }
+
+    @Override
+    public Optional<Cloth> askCloth(Cloth before) {
+        return cloth;
     }
 
     @Override
