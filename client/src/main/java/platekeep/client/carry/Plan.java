@@ -116,8 +116,8 @@ record Plan(
     List<String> words() {
         List<String> words = new ArrayList<>();
         if (!going.isEmpty()) {
-            words.add(titles(going) + (going.size() == 1 ? " goes" : " go") + " to \"" + to.name()
-                    + "\", with the scans and photos beside.");
+            String beside = pictures.isEmpty() ? "." : ", with the scans and photos beside.";
+            words.add(titles(going) + (going.size() == 1 ? " goes" : " go") + " to \"" + to.name() + "\"" + beside);
         }
         if (going.isEmpty() && !pictures.isEmpty()) {
             words.add("Scans and photos that are not there yet go to \"" + to.name() + "\".");

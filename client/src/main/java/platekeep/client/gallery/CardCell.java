@@ -79,7 +79,8 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         this.focused = cellHasFocus && list.isFocusOwner();
         setFont(list.getFont());
         // what the card has no room for
-        setToolTipText(value.facts().isEmpty() ? null : value.title() + "  ·  " + value.facts());
+        setToolTipText(
+                value.title() + (value.facts().isEmpty() ? "" : "  ·  " + value.facts()) + "  ·  " + value.library());
         return this;
     }
 
@@ -152,11 +153,10 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         };
     }
 
-    /** Says at the left of the picture in which library it is, and that there is paper to be seen beside a chart. */
+    /** Says at the lower left of the picture that there is paper or finished work to be seen beside a chart. */
     private void paintBeside(Graphics2D g) {
         int height = g.getFontMetrics(getFont()).getHeight();
         paintNote(g, paper.beside(card), GAP + picture.height - height - 2);
-        paintNote(g, paper.library(card), GAP + 10);
     }
 
     private void paintNote(Graphics2D g, String note, int y) {
@@ -188,7 +188,9 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         FontMetrics small = g.getFontMetrics();
         g.setColor(card.plate().isEmpty() ? Look.trouble() : Look.faintInk());
         g.drawString(Texts.cut(card.facts(), small, width), x, y + metrics.getHeight());
-        g.drawString(Texts.cut(card.size(), small, width), x, y + 2 * metrics.getHeight() - 1);
+        String library = paper.library(card);
+        String last = card.size() + (library.isEmpty() ? "" : "  ·  " + library);
+        g.drawString(Texts.cut(last, small, width), x, y + 2 * metrics.getHeight() - 1);
     }
 
     @Override

@@ -51,14 +51,15 @@ final class FactsForm extends JPanel {
     FactsForm(Runnable takeAndGoOn) {
         super(new MigLayout("insets 12 14 10 14, fillx, wrap 1, hidemode 3", "[grow, fill]", "[]2[]8[]"));
         setName("paper-form");
-        field("Title", "paper-title", title);
-        field("Number", "paper-number", number);
+        title.setName("paper-title");
+        number.setName("paper-number");
+        pair(new String[] {"Title", "Number"}, "[grow 3, fill]8[70:90, grow 1, fill]", title, number);
         field("Themes, with commas between", "paper-themes", themes);
         addAges();
         Widgets.styled(offered, "foreground: $Platekeep.accent");
         add(offered, "gaptop 8");
-        labelled("Where it comes from", kind);
-        field("By whom", "paper-by", by);
+        by.setName("paper-by");
+        pair(new String[] {"Where it comes from", "By whom"}, "[50%, fill]8[50%, fill]", kind, by);
         field("Where the paper lies", "paper-place", place);
         labelled("What may be done with it", use);
         for (JComponent part : List.of(title, number, themes, kind, by, place, use)) {
@@ -82,6 +83,19 @@ final class FactsForm extends JPanel {
     private void field(String word, String name, JTextField field) {
         field.setName(name);
         labelled(word, field);
+    }
+
+    /** Two parts side by side, each under its word. */
+    private void pair(String[] words, String columns, JComponent left, JComponent right) {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx, wrap 2", columns, "[]2[]"));
+        for (int i = 0; i < 2; i++) {
+            JLabel label = Widgets.heading(words[i]);
+            label.setLabelFor(i == 0 ? left : right);
+            row.add(label, "wmin 0");
+        }
+        row.add(left, "wmin 0");
+        row.add(right, "wmin 0");
+        add(row, "wmin 0");
     }
 
     private void labelled(String word, JComponent part) {

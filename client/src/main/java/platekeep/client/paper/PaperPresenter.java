@@ -2,6 +2,7 @@ package platekeep.client.paper;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +18,7 @@ import platekeep.client.library.Change;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
+import platekeep.client.paper.bring.NameOrder;
 import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
 import platekeep.client.room.Workroom;
@@ -128,7 +130,9 @@ public final class PaperPresenter implements RoomListener {
                     .filter(plate -> plate.rows().isEmpty() || typed.contains(plate.id()))
                     .map(Plate::id)
                     .toList();
-            all.addAll(Sheet.read(library, ids, drafts));
+            all.addAll(Sheet.read(library, ids, drafts).stream()
+                    .sorted(Comparator.comparing(sheet -> sheet.saved().title(), NameOrder.NUMBERED))
+                    .toList());
         }
         return all;
     }

@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import platekeep.client.library.LibraryException;
@@ -18,7 +16,6 @@ final class ScanFiles {
     static final int MOST = 500;
 
     private static final Pattern PICTURE = Pattern.compile("(?i).*\\.(jpe?g|png)");
-    private static final Pattern NUMBER = Pattern.compile("\\d+");
     private static final int LONGEST_TITLE = 120;
 
     private ScanFiles() {}
@@ -45,7 +42,7 @@ final class ScanFiles {
             throw new LibraryException("These are " + files.size() + " files, and at most " + MOST
                     + " are brought in at one go. Choose fewer of them.");
         }
-        files.sort(Comparator.comparing(ScanFiles::sortable).thenComparing(Path::toString));
+        files.sort(Comparator.comparing(ScanFiles::name, NameOrder.NUMBERED).thenComparing(Path::toString));
         return files.stream().distinct().toList();
     }
 
@@ -67,15 +64,6 @@ final class ScanFiles {
 
     private static String quoted(Path file) {
         return "\"" + name(file) + "\"";
-    }
-
-    /** The name with all its numbers equally long. */
-    private static String sortable(Path file) {
-        Matcher number = NUMBER.matcher(name(file).toLowerCase(Locale.ROOT));
-        return number.replaceAll(found -> {
-            String digits = found.group().replaceFirst("^0+(?=.)", "");
-            return "0".repeat(Math.max(0, 20 - digits.length())) + digits;
-        });
     }
 
     /** A title to begin with: the file's name, without its ending and made readable. */
