@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Pictures;
@@ -28,6 +29,7 @@ final class DetailPanel extends JPanel {
     private final JTextArea differences = Widgets.prose("look-differences", "");
     private final JButton compare;
     private final JButton bringBack;
+    private final JScrollPane scroll;
     private final JPanel inside =
             new JPanel(new MigLayout("insets 14, fillx, hidemode 3, gap 6", "[grow, fill, 0:0:]"));
 
@@ -58,8 +60,9 @@ final class DetailPanel extends JPanel {
         inside.add(beside, "h 204!, wrap");
         inside.add(differ, "wrap, gaptop 6");
         inside.add(differences, "wmin 0, wrap");
-        inside.setVisible(false);
-        add(Widgets.scroll("look-detail-scroll", inside), BorderLayout.CENTER);
+        scroll = Widgets.scroll("look-detail-scroll", inside);
+        scroll.setVisible(false);
+        add(scroll, BorderLayout.CENTER);
     }
 
     private JPanel buttons(Consumer<Act> act) {
@@ -73,7 +76,7 @@ final class DetailPanel extends JPanel {
     }
 
     void show(Optional<LookState.Detail> more) {
-        inside.setVisible(more.isPresent());
+        scroll.setVisible(more.isPresent());
         more.ifPresent(detail -> {
             LookCard card = detail.card();
             title.setText(card.title());

@@ -79,6 +79,7 @@ final class LookPanel extends JPanel implements LookView {
         JPanel empty = new JPanel(new MigLayout("fill, insets 40", "[center, fill, grow, 200:420:420]", "[center]"));
         Widgets.styled(nothing, "foreground: $Platekeep.faintInk");
         empty.add(nothing, "alignx center");
+        middle.setFocusable(true);
         middle.add(scroll, "hits");
         middle.add(empty, "nothing");
         part.add(middle, BorderLayout.CENTER);
@@ -139,6 +140,9 @@ final class LookPanel extends JPanel implements LookView {
     void enter() {
         if (list.getModel().getSize() > 0) {
             list.requestFocusInWindow();
+        } else if (stop.isVisible()) {
+            // hits are to come, and take it then
+            middle.requestFocusInWindow();
         } else {
             asked.enter();
         }
@@ -151,10 +155,10 @@ final class LookPanel extends JPanel implements LookView {
         progress.setText(state.progress());
         stop.setVisible(!state.progress().isEmpty());
         nothing.setText(state.progress().isEmpty() ? state.summary() : state.progress());
+        pages.show(middle, state.cards().isEmpty() ? "nothing" : "hits");
         if (!state.cards().equals(shown)) {
             showCards(state.cards());
         }
-        pages.show(middle, state.cards().isEmpty() ? "nothing" : "hits");
     }
 
     private void showCards(List<LookCard> cards) {

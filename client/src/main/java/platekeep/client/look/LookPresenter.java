@@ -23,6 +23,7 @@ import platekeep.client.task.Tasks;
 import platekeep.client.ui.Dates;
 import platekeep.model.compare.Comparison;
 import platekeep.model.look.Mirror;
+import platekeep.model.look.Overlay;
 import platekeep.model.look.Wanted;
 import platekeep.model.plate.Plate;
 
@@ -32,6 +33,7 @@ import platekeep.model.plate.Plate;
  */
 public final class LookPresenter implements RoomListener {
     private static final int MOST_DIFFERENCES = 12;
+    private static final double NEAR = 0.8;
 
     private static final String NO_PLATE =
             "Choose a plate in the gallery, or open one, and press Ctrl+Shift+Y to see what is like it.";
@@ -329,7 +331,7 @@ public final class LookPresenter implements RoomListener {
         if (beside.isPresent() && other.isEmpty()) {
             other = hit.library().plate(hit.plate().id()).flatMap(entry -> entry.plate());
         }
-        List<String> differences = other.filter(o -> hit.mirror() == Mirror.NONE)
+        List<String> differences = other.filter(o -> isNear(o, hit))
                 .map(o -> differences(o, hit.plate()))
                 .orElse(List.of());
         return new LookState.Detail(
@@ -339,6 +341,15 @@ public final class LookPresenter implements RoomListener {
                 differences,
                 beside.isPresent(),
                 hit.then().isPresent());
+    }
+
+    /** Whether a list of differences says more than that the two are different. */
+    private static boolean isNear(Plate other, Hit hit) {
+        return other.id().equals(hit.plate().id())
+                || hit.mirror() == Mirror.NONE
+                        && Overlay.of(other, hit.plate(), Mirror.NONE)
+                                .filter(laid -> laid.agreement() >= NEAR)
+                                .isPresent();
     }
 
     private static List<String> differences(Plate before, Plate after) {

@@ -48,7 +48,7 @@ public final class LikeVerb extends LibraryVerb {
         boolean isFile = Files.isRegularFile(desk.at(word.text()));
         Plate asked = isFile
                 ? new PlateFile(word.text(), desk.at(word.text())).read()
-                : PlateChoice.amongAll(library).plate(word.text());
+                : PlateChoice.among(library).plate(word.text());
         if (Signature.of(asked).isEmpty()) {
             throw new Trouble("\"" + asked.title() + "\" has no cables yet, so there is nothing it looks like.");
         }
