@@ -32,6 +32,8 @@ public final class SeriesPresenter implements RoomListener {
     private Optional<String> current = Optional.empty();
     private List<SharedColours.Group> groups = List.of();
     private int reading;
+    /** Nothing is read before the screen was looked at once. */
+    private boolean isWanted;
 
     public SeriesPresenter(Workroom room, SeriesDrafts drafts, SeriesView view) {
         this.room = room;
@@ -42,24 +44,30 @@ public final class SeriesPresenter implements RoomListener {
 
     /** The screen comes to the front. */
     public void entered() {
-        show();
+        isWanted = true;
+        librariesChanged();
     }
 
     /** Shows a series. */
     public void open(Library library, String seriesId) {
         current = Optional.of(library.folder() + "\n" + seriesId);
-        show();
+        entered();
     }
 
     @Override
     public void librariesChanged() {
         read.keySet().retainAll(room.open());
-        room.open().stream().filter(library -> !read.containsKey(library)).forEach(this::contentChanged);
-        show();
+        if (isWanted) {
+            room.open().stream().filter(library -> !read.containsKey(library)).forEach(this::contentChanged);
+            show();
+        }
     }
 
     @Override
     public void contentChanged(Library library) {
+        if (!isWanted) {
+            return;
+        }
         reading++;
         room.work(
                 progress -> OpenSeries.read(library, drafts, progress),

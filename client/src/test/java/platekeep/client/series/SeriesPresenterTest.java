@@ -47,6 +47,7 @@ class SeriesPresenterTest {
                 new Change.PutSeries(series(1, 2, 3, 4)));
         presenter = presenter(view);
         test.open();
+        presenter.entered();
     }
 
     private SeriesPresenter presenter(View of) {
@@ -130,7 +131,7 @@ class SeriesPresenterTest {
         assertThat(titles()).containsExactly("Gull", "Kite", "Crab");
         save("Hers", new Change.PutSeries(series(1, 2, 3, 4, 5)));
         View later = new View();
-        presenter(later).contentChanged(test.library);
+        presenter(later).entered();
         assertThat(later.state.plates())
                 .extracting(SeriesState.Card::title)
                 .containsExactly("Gull", "Kite", "Crab", "Snail");

@@ -39,6 +39,12 @@ final class Looking {
         return path.isEmpty() ? Optional.empty() : Optional.of(room.entries().of(shelf, path.get()));
     }
 
+    /** The files of the newest version, without asking whose they are: that may mean reading all plates. */
+    private Map<String, FileAt> files() throws IOException {
+        Optional<ObjectId> newest = room.store().newest();
+        return newest.isPresent() ? room.store().files(newest.get()).files() : Map.of();
+    }
+
     List<Picture> pictures(String plateId) throws IOException {
         return pictures().stream()
                 .filter(picture -> picture.plateId().equals(plateId))
@@ -47,7 +53,7 @@ final class Looking {
 
     List<Picture> pictures() throws IOException {
         List<Picture> out = new ArrayList<>();
-        for (Map.Entry<String, FileAt> file : room.newestShelf().files().files().entrySet()) {
+        for (Map.Entry<String, FileAt> file : files().entrySet()) {
             if (file.getValue().isPlain() && PlateFiles.isPicture(file.getKey())) {
                 PictureFiles.at(file.getKey(), file.getValue().content().name()).ifPresent(out::add);
             }
@@ -57,7 +63,7 @@ final class Looking {
 
     List<Series> series() throws IOException {
         List<Series> out = new ArrayList<>();
-        for (Map.Entry<String, FileAt> file : room.newestShelf().files().files().entrySet()) {
+        for (Map.Entry<String, FileAt> file : files().entrySet()) {
             if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
                 byte[] bytes = room.store().bytes(file.getValue().content());
                 Reading<Series> reading = SeriesText.read(file.getKey(), bytes);
