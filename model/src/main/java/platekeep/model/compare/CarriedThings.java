@@ -4,16 +4,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import platekeep.model.plate.Line;
 import platekeep.model.plate.Mark;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleat;
+import platekeep.model.plate.Remark;
 import platekeep.model.plate.Row;
 import platekeep.model.plate.RowId;
 import platekeep.model.plate.Start;
 import platekeep.model.stitch.Labels;
 
 /**
- * The starts and marks of the earlier plate where the moves of the picture and its figures have brought them: what only
+ * The starts, marks and remarks of the earlier plate where the moves of the picture and its figures have brought them: what only
  * went along was not changed.
  */
 final class CarriedThings {
@@ -51,8 +53,35 @@ final class CarriedThings {
                 turned ? start.cable().turned() : start.cable());
     }
 
-    /** The mark as it would stand had nobody changed it itself. */
+    /** The line in the letter that its colour has now. */
+    Line line(Line line) {
+        return line.withColour(edit.renaming().letter(line.colour()).orElse(line.colour()));
+    }
+
+    /** The remark as it would stand had nobody changed it itself. */
+    Remark remark(Remark remark) {
+        if (remark.row().isEmpty() || remark.from().isEmpty() || remark.to().isEmpty()) {
+            return remark;
+        }
+        int from = cells.frame().index(remark.from().get());
+        int to = cells.frame().index(remark.to().get());
+        Optional<Motion> motion = motion(remark.row().get(), from, to);
+        Optional<RowId> row = motion.flatMap(m -> row(remark.row().get(), m));
+        if (row.isEmpty()) {
+            return remark;
+        }
+        int a = cells.frame().position(motion.get().position(from));
+        int b = cells.frame().position(motion.get().position(to));
+        return remark.at(row.get(), Math.min(a, b), Math.max(a, b));
+    }
+
+    /** The mark as it would stand had nobody changed it itself, in the letter that its colour has now. */
     Mark mark(Mark mark) {
+        char now = edit.renaming().letter(mark.colour()).orElse(mark.colour());
+        return carried(mark.withColour(now));
+    }
+
+    private Mark carried(Mark mark) {
         double place = mark.place() - cells.frame().from();
         int k = (int) Math.floor(place);
         Optional<Motion> motion = motion(mark.row(), k, place == k ? k - 1 : k);

@@ -1,10 +1,13 @@
 package platekeep.model.compare;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import platekeep.model.compare.Difference.About;
@@ -57,8 +60,8 @@ final class FactWords {
         cloth();
         field("repeat", p -> p.repeat().map(r -> "every " + r.every() + " pleats, " + r.times() + " times"));
         field("plate it was started from", p -> p.fromPlate().map(f -> f.id()));
-        things(About.STARTS, "start", Plate::starts, carried::start, this::startKey, this::startWords);
-        things(About.LINES, "geometric line", Plate::lines, FactWords::lineKey, this::lineWords);
+        starts();
+        things(About.LINES, "geometric line", Plate::lines, carried::line, FactWords::lineKey, this::lineWords);
         order(
                 About.LINES,
                 "geometric lines",
@@ -70,18 +73,24 @@ final class FactWords {
                 carried::mark,
                 m -> m.stitch() + m.row() + m.pleat(),
                 this::markWords);
-        things(About.NOTIONS, "notion", Plate::notions, n -> n.kind() + n.size(), FactWords::notionWords);
+        things(About.NOTIONS, "notion", Plate::notions, n -> n.kind() + n.size(), (side, n) -> notionWords(n));
         order(
                 About.NOTIONS,
                 "notions",
                 p -> p.notions().stream().map(n -> n.kind() + n.size()).toList());
-        things(About.REMARKS, "remark", Plate::remarks, r -> r.id().text(), FactWords::remarkWords);
+        things(
+                About.REMARKS,
+                "remark",
+                Plate::remarks,
+                carried::remark,
+                r -> r.id().text(),
+                (side, r) -> remarkWords(r));
         things(
                 About.CLASHES,
                 "open clash",
                 Plate::clashes,
                 c -> c.what() + c.place().text(),
-                FactWords::clashWords);
+                (side, c) -> clashWords(c));
         unknown();
         return out;
     }
@@ -107,10 +116,11 @@ final class FactWords {
         renaming.gone().stream()
                 .sorted()
                 .forEach(key -> say(About.COLOURS, "colour " + name(before, key) + " removed"));
+        Set<Character> exchanged = exchanged();
         before.palette()
                 .entries()
                 .forEach((key, was) -> renaming.letter(key)
-                        .filter(letter -> renaming.letters().containsKey(key))
+                        .filter(letter -> renaming.letters().containsKey(key) && !exchanged.contains(key))
                         .flatMap(after.palette()::get)
                         .ifPresent(is -> colour(was, is)));
         after.palette().entries().forEach((key, colour) -> {
@@ -118,6 +128,26 @@ final class FactWords {
                 say(About.COLOURS, "colour " + colour.name() + " added (" + colour.srgb() + ")");
             }
         });
+    }
+
+    /** Keys that kept their cables while their entries changed places. */
+    private Set<Character> exchanged() {
+        Set<Character> found = new HashSet<>();
+        Map<Character, Colour> was = before.palette().entries();
+        was.forEach((key, colour) -> was.forEach((other, second) -> {
+            boolean stayed = renaming.letters().getOrDefault(key, '.') == key.charValue()
+                    && renaming.letters().getOrDefault(other, '.') == other.charValue();
+            if (key < other
+                    && stayed
+                    && !colour.equals(second)
+                    && after.palette().get(key).equals(Optional.of(second))
+                    && after.palette().get(other).equals(Optional.of(colour))) {
+                found.add(key);
+                found.add(other);
+                say(About.COLOURS, "threads " + colour.name() + " and " + second.name() + " exchanged");
+            }
+        }));
+        return found;
     }
 
     private static String name(Plate plate, char key) {
@@ -204,7 +234,7 @@ final class FactWords {
             String name,
             Function<Plate, List<T>> get,
             Function<T, String> key,
-            Function<T, String> words) {
+            BiFunction<Side, T, String> words) {
         things(about, name, get, thing -> thing, key, words);
     }
 
@@ -215,24 +245,47 @@ final class FactWords {
             Function<Plate, List<T>> get,
             UnaryOperator<T> brought,
             Function<T, String> key,
-            Function<T, String> words) {
+            BiFunction<Side, T, String> words) {
         Map<String, T> was = byKey(get.apply(before), brought.andThen(key));
         Map<String, T> is = byKey(get.apply(after), key);
         is.forEach((k, thing) -> {
             T old = was.get(k);
             if (old == null) {
-                tell(about, name + " added: " + words.apply(thing), places.of(Side.AFTER, thing));
+                tell(about, name + " added: " + words.apply(Side.AFTER, thing), places.of(Side.AFTER, thing));
             } else if (!brought.apply(old).equals(thing)) {
                 List<Place> where = new ArrayList<>(places.of(Side.BEFORE, old));
                 where.addAll(places.of(Side.AFTER, thing));
-                tell(about, name + " changed: " + words.apply(thing) + " instead of " + words.apply(old), where);
+                String now = words.apply(Side.AFTER, thing);
+                String then = words.apply(Side.BEFORE, old);
+                tell(
+                        about,
+                        now.equals(then)
+                                ? name + " " + now + elsewhere(old, thing)
+                                : name + " changed: " + now + " instead of " + then,
+                        where);
             }
         });
         was.forEach((k, thing) -> {
             if (!is.containsKey(k)) {
-                tell(about, name + " removed: " + words.apply(thing), places.of(Side.BEFORE, thing));
+                tell(about, name + " removed: " + words.apply(Side.BEFORE, thing), places.of(Side.BEFORE, thing));
             }
         });
+    }
+
+    /** What changed in a thing that is said in the same words as before. */
+    private <T> String elsewhere(T old, T thing) {
+        if (thing instanceof Remark is && old instanceof Remark was && is.row().isPresent()) {
+            boolean there = is.row().equals(was.row())
+                    && is.from().equals(was.from())
+                    && is.to().equals(was.to());
+            String pleats = is.from().isPresent() && is.to().isPresent()
+                    ? ", pleats " + is.from().get() + " to " + (is.to().get() + 1)
+                    : "";
+            return there
+                    ? " changed in its date or an entry not shown"
+                    : " now at " + row(is.row().get()) + pleats;
+        }
+        return " changed in an entry not shown";
     }
 
     private void tell(About about, String words, List<Place> where) {
@@ -268,22 +321,50 @@ final class FactWords {
         return old >= 0 ? "row " + before.numberFromBottom(old) + " as it was" : "a row that is not there";
     }
 
+    /** One start that went and one that came are the same one at another place. */
+    private void starts() {
+        List<Start> went = new ArrayList<>(before.starts());
+        List<Start> came = new ArrayList<>(after.starts());
+        List<String> keysNow = after.starts().stream().map(this::startKey).toList();
+        List<String> keysThen =
+                before.starts().stream().map(carried::start).map(this::startKey).toList();
+        went.removeIf(start -> keysNow.contains(startKey(carried.start(start))));
+        came.removeIf(start -> keysThen.contains(startKey(start)));
+        int first = out.size();
+        things(About.STARTS, "start", Plate::starts, carried::start, this::startKey, (side, s) -> startWords(s));
+        if (went.size() == 1 && came.size() == 1) {
+            out.subList(first, out.size())
+                    .removeIf(d ->
+                            d.words().startsWith("start added") || d.words().startsWith("start removed"));
+            List<Place> where = new ArrayList<>(places.of(Side.BEFORE, went.get(0)));
+            where.addAll(places.of(Side.AFTER, came.get(0)));
+            tell(
+                    About.STARTS,
+                    "start moved: " + startWords(came.get(0)) + " instead of " + startWords(went.get(0)),
+                    where);
+        }
+    }
+
     private String startWords(Start start) {
         return row(start.row()) + ", pleats " + start.pleat() + " and " + (start.pleat() + 1) + ", "
                 + start.cable().word() + " cable"
                 + start.on().map(on -> " on gathering row " + on).orElse("");
     }
 
-    private String lineWords(Line line) {
+    private Plate plate(Side side) {
+        return side == Side.BEFORE ? before : after;
+    }
+
+    private String lineWords(Side side, Line line) {
         return line.stitch() + " on gathering row " + line.on()
                 + line.toRow().map(to -> " to " + to).orElse("")
                 + ", pleats " + line.from() + " to " + line.to() + ", in "
-                + name(after.palette().has(line.colour()) ? after : before, line.colour());
+                + name(plate(side), line.colour());
     }
 
-    private String markWords(Mark mark) {
-        return mark.stitch() + " in " + name(after.palette().has(mark.colour()) ? after : before, mark.colour())
-                + " at " + row(mark.row()) + ", pleat " + mark.pleat();
+    private String markWords(Side side, Mark mark) {
+        return mark.stitch() + " in " + name(plate(side), mark.colour()) + " at " + row(mark.row()) + ", pleat "
+                + mark.pleat();
     }
 
     private static String notionWords(Notion notion) {

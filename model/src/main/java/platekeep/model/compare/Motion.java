@@ -45,4 +45,9 @@ public record Motion(int rowSign, int rowShift, int positionSign, int positionSh
     public double pleat(double pleat) {
         return positionSign == 1 ? pleat + positionShift : positionShift + 1 - pleat;
     }
+
+    /** What it does to positions alone. */
+    Motion across() {
+        return new Motion(1, 0, positionSign, positionShift);
+    }
 }

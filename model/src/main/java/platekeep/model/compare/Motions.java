@@ -3,6 +3,7 @@ package platekeep.model.compare;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,16 +61,42 @@ final class Motions {
     }
 
     private Motion find(Motion sideways) {
-        if (!sideways.isNone() && wholeMoved(sideways)) {
+        if (!sideways.isNone() && wholeMoved(sideways) && !anyFigureStayed(sideways)) {
+            int missed = missed(sideways);
+            if (missed == 0) {
+                return sideways;
+            }
+            Motion together = byFigures();
+            if (missed(together) < missed) {
+                return together;
+            }
+            figures.clear();
             return sideways;
         }
-        if (!wentAndCame && !witnesses.any()) {
-            return Motion.NONE;
-        }
+        return wentAndCame || witnesses.any() ? byFigures() : Motion.NONE;
+    }
+
+    private Motion byFigures() {
         labels = before.figures();
         afterLabels = after.figures();
         findFigures();
         return allTogether();
+    }
+
+    /** How many earlier cables are not where this motion of the picture, and those of its figures, would have them. */
+    private int missed(Motion whole) {
+        int missed = 0;
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            for (int k = 0; row >= 0 && k < before.frame().width(); k++) {
+                char c = before.at(i, k);
+                if (c != Row.EMPTY) {
+                    Motion motion = figures.isEmpty() ? whole : figures.getOrDefault(labels.at(i, k), whole);
+                    missed += c != after.at(motion.row(row), motion.position(k)) ? 1 : 0;
+                }
+            }
+        }
+        return missed;
     }
 
     private boolean wholeMoved(Motion motion) {
@@ -87,6 +114,30 @@ final class Motions {
             }
         }
         return go * 3 < stay || go < stay && witnesses.tellOf(motion, (row, k) -> before.at(row, k) != Row.EMPTY);
+    }
+
+    /** Whether a figure lies where it lay, as it was, though the motion would have brought it elsewhere. */
+    private boolean anyFigureStayed(Motion motion) {
+        Labels figuresBefore = before.figures();
+        boolean[] changed = new boolean[figuresBefore.count()];
+        boolean[] missed = new boolean[figuresBefore.count()];
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            for (int k = 0; k < before.frame().width(); k++) {
+                int figure = figuresBefore.at(i, k);
+                if (figure >= 0) {
+                    char c = before.at(i, k);
+                    changed[figure] |= row < 0 || c != after.at(row, k);
+                    missed[figure] |= row >= 0 && c != after.at(row, motion.position(k));
+                }
+            }
+        }
+        for (int figure = 0; figure < changed.length; figure++) {
+            if (!changed[figure] && missed[figure]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where cables only went, or only came, or only changed colour, nothing moved unless a start or mark tells of it. */
@@ -120,31 +171,47 @@ final class Motions {
                 });
             }
         }
-        Map<Integer, Figure> touched = figuresTouched();
-        for (Map.Entry<Integer, Figure> entry : touched.entrySet()) {
-            Figure figure = entry.getValue();
+        Map<Integer, List<Motion>> found = new HashMap<>();
+        figuresTouched().forEach((label, figure) -> {
             runs.clearVotes();
             figure.vote(runs);
-            Motion best = least(runs.best(), figure::costOf);
-            if (best.isNone() && wentAndCame) {
+            List<Motion> best = least(runs.best(), figure::costOf);
+            if (best.isEmpty() && wentAndCame) {
                 outlines.clearVotes();
                 figure.voteByOutline(outlines);
                 best = least(outlines.best(), figure::costOfMovedAndRecoloured);
             }
-            if (!best.isNone()) {
-                figures.put(entry.getKey(), best);
+            if (!best.isEmpty()) {
+                List<Motion> told = best.stream()
+                        .filter(m -> witnesses.tellOf(m, figure::has))
+                        .toList();
+                found.put(label, told.isEmpty() ? best : told);
             }
-        }
+        });
+        Map<Motion, Integer> shared = new HashMap<>();
+        found.values().forEach(motions -> motions.forEach(m -> shared.merge(m, 1, Integer::sum)));
+        found.forEach((label, motions) -> figures.put(
+                label,
+                motions.stream()
+                        .min(Comparator.comparing((Motion m) -> -shared.get(m)).thenComparing(Runs.PLAINEST))
+                        .orElseThrow()));
     }
 
-    private static Motion least(List<Motion> motions, ToIntFunction<Motion> costOf) {
-        Motion best = Motion.NONE;
+    /**
+     * The motions that leave least unexplained; none where no motion is to be believed. A figure that is its own mirror
+     * image has several: what it did is then told by what lay on it, or by what the others did.
+     */
+    private static List<Motion> least(List<Motion> motions, ToIntFunction<Motion> costOf) {
+        List<Motion> best = new ArrayList<>();
         int least = Integer.MAX_VALUE;
         for (Motion motion : motions) {
             int cost = costOf.applyAsInt(motion);
             if (cost < least) {
+                best.clear();
+            }
+            if (cost <= least && cost < Integer.MAX_VALUE) {
                 least = cost;
-                best = motion;
+                best.add(motion);
             }
         }
         return best;

@@ -89,6 +89,16 @@ public record PlateEdit(
                 return equals;
             }
             PlateEdit inPlace = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.PLACE));
+            Motion across = inPlace.picture().across();
+            if (!across.isNone() && !across.equals(sideways)) {
+                Grid there = followed.movedSideways(across);
+                RowPairing rows = RowPairing.of(before, after, there, afterCells, RowPairing.By.LIKENESS);
+                Reader aside = new Reader(before, after, beforeCells, afterCells, followed, across);
+                PlateEdit read = aside.read(false, rows);
+                if (2 * read.words(beforeCells, afterCells) < words) {
+                    return read;
+                }
+            }
             boolean lifted = !inPlace.figures().isEmpty()
                     && inPlace.picture().equals(first.picture())
                     && inPlace.renaming().equals(first.renaming());

@@ -46,6 +46,10 @@ final class ClashList {
         listed.add(new Listed(clash, row));
     }
 
+    void clear() {
+        listed.clear();
+    }
+
     /** Takes out the clash at this place, if there is one: it is to be put together with another. */
     Optional<Clash> take(Clash.What what, Value.Entries place) {
         for (int i = 0; i < listed.size(); i++) {

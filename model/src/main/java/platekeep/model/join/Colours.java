@@ -34,6 +34,7 @@ final class Colours {
     private final char[][] expected = new char[2][128];
 
     private final boolean[] keptLetters = new boolean[2];
+    private final Set<Character> unnamed = new HashSet<>();
 
     /** A colour that came: its wished letter, its entry, and which sides brought it. */
     private record New(char letter, Colour colour, boolean mine, boolean theirs) {}
@@ -197,8 +198,19 @@ final class Colours {
                 "The two plates together have more than 62 colours; take colours out of one of them first.");
     }
 
+    /** Colours of the earlier plate that were asked for though the joined palette does not have them. */
+    Set<Character> unnamed() {
+        return unnamed;
+    }
+
     /** The letter of an identity in the joined plate. */
     char letter(char identity) {
+        if (identity != Row.EMPTY
+                && letters[identity] == Row.EMPTY
+                && identity < FIRST_NEW
+                && base.palette().has(identity)) {
+            unnamed.add(identity);
+        }
         return identity == Row.EMPTY ? Row.EMPTY : letters[identity];
     }
 

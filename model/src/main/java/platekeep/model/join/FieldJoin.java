@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Cloth;
 import platekeep.model.plate.CodePoints;
@@ -40,6 +41,27 @@ final class FieldJoin {
         out.cloth(cloth());
         out.repeat(field("repeat", Plate::repeat, Repeat::value));
         out.unknown(unknown("", Plate::unknown));
+    }
+
+    /** What a plate has in the field of a clash, in the words of a clash; empty where that is none of the fields. */
+    static Optional<Value> value(Plate plate, Clash clash) {
+        // asked of the join itself: against two plates that differ from it in the field
+        List<Plate> others = Stream.concat(
+                        Stream.of(clash.base()), clash.sides().stream().map(Clash.Side::value))
+                .distinct()
+                .map(v -> Settling.put(plate, clash, v))
+                .filter(other -> !other.equals(plate))
+                .toList();
+        if (others.size() < 2) {
+            return Optional.empty();
+        }
+        ClashList told = new ClashList(Hands.UNKNOWN);
+        new FieldJoin(others.get(0), plate, others.get(1), told).into(new Draft(plate.id(), plate.title()));
+        return told.take(clash.what(), clash.place())
+                .flatMap(c -> c.sides().stream()
+                        .map(Clash.Side::value)
+                        .filter(v -> Settling.put(plate, clash, v).equals(plate))
+                        .findFirst());
     }
 
     private String title() {

@@ -104,6 +104,11 @@ final class PlateJoin {
         rows.join();
         settleMirrors();
         cells.join(rows);
+        Plate joined = assemble();
+        if (colours.unnamed().isEmpty()) {
+            return joined;
+        }
+        clashes.clear();
         return assemble();
     }
 
@@ -320,7 +325,7 @@ final class PlateJoin {
                 torn.add(id);
                 joined = b;
             }
-            if (joined.isEmpty() && shown.contains(id)) {
+            if (joined.isEmpty() && (shown.contains(id) || colours.unnamed().contains(id))) {
                 joined = b;
             }
             joined.ifPresent(colour -> entries.put(id, colour));

@@ -177,6 +177,7 @@ final class RowJoin {
         Set<Integer> outside = new HashSet<>(put);
         if (mine.isEmpty() != theirs.isEmpty()) {
             put = withEqualRowsPutIn(mine.isEmpty() ? 1 : 0, put);
+            put = withRowsBetween(mine.isEmpty() ? 0 : 1, put);
             outside.addAll(put);
             outside.addAll(heldFor.keySet());
         }
@@ -192,6 +193,20 @@ final class RowJoin {
         return rotations[s].put().stream()
                 .filter(h -> h >= n || rowOf[1 - s][h] >= 0)
                 .toList();
+    }
+
+    /** With the new rows that the other side has between two of them that stand side by side. */
+    private List<Integer> withRowsBetween(int other, List<Integer> put) {
+        List<Integer> all = new ArrayList<>();
+        for (int k = 0; k < put.size(); k++) {
+            all.add(put.get(k));
+            int from = k + 1 < put.size() ? rowOf[other][put.get(k)] : -1;
+            int to = from < 0 ? -1 : rowOf[other][put.get(k + 1)];
+            if (to > from && Arrays.stream(handleOf[other], from + 1, to).allMatch(h -> h >= n)) {
+                Arrays.stream(handleOf[other], from + 1, to).forEach(all::add);
+            }
+        }
+        return all;
     }
 
     /** Blank rows that the other side put in at the end to which the move brought as many are the same rows. */

@@ -40,6 +40,8 @@ final class SequenceJoin {
     private final boolean[][] moved = new boolean[2][];
     private final boolean[] fixed;
     private final List<Integer> result = new ArrayList<>();
+    /** What one side put in right behind an element that the other side moved together with the next one. */
+    private final Map<Integer, List<Integer>> within = new HashMap<>();
 
     /** A run of elements that a side put between two elements of the spine: anywhere in gaps first to last. */
     private record Run(int firstGap, int lastGap, List<Integer> elements) {
@@ -86,6 +88,7 @@ final class SequenceJoin {
                 fixed[element] = true;
                 policy.movedTwice(element);
             });
+            within.clear();
             mine = runs(0);
             theirs = runs(1);
         }
@@ -99,6 +102,7 @@ final class SequenceJoin {
             result.clear();
             moved[0] = movedIn(sequences[0]);
             moved[1] = movedIn(sequences[1]);
+            within.clear();
             emit(runs(0), runs(1));
         }
     }
@@ -178,8 +182,15 @@ final class SequenceJoin {
         List<Run> runs = new ArrayList<>();
         List<Integer> open = new ArrayList<>();
         int last = -1;
-        for (int element : sequences[s]) {
-            if (onSpine(element)) {
+        for (int i = 0; i < sequences[s].length; i++) {
+            int element = sequences[s][i];
+            int end = endOfNew(s, i);
+            if (end > i && isWithinMoved(s, i, end)) {
+                within.put(
+                        sequences[s][i - 1],
+                        Arrays.stream(sequences[s], i, end).boxed().toList());
+                i = end - 1;
+            } else if (onSpine(element)) {
                 // an element held in place against both moves does not bound a run
                 if (!fixed[element]) {
                     close(runs, open, last + 1, element);
@@ -192,6 +203,44 @@ final class SequenceJoin {
         }
         close(runs, open, last + 1, n);
         return runs;
+    }
+
+    /** The end of the run of new elements that begins at an index; the index itself where none does. */
+    private int endOfNew(int s, int index) {
+        int end = index;
+        while (end < sequences[s].length && sequences[s][end] >= n) {
+            end++;
+        }
+        return end;
+    }
+
+    /** Whether a run of new elements stands between two that the other side alone moved and kept side by side. */
+    private boolean isWithinMoved(int s, int start, int end) {
+        if (start == 0 || end == sequences[s].length) {
+            return false;
+        }
+        int above = sequences[s][start - 1];
+        int below = sequences[s][end];
+        boolean moved = isMovedBy(1 - s, above) && isMovedBy(1 - s, below);
+        int there = moved ? placeOf(1 - s, above) : -1;
+        return there >= 0
+                && there + 1 < sequences[1 - s].length
+                && sequences[1 - s][there + 1] == below
+                && policy.stays(above)
+                && policy.stays(below);
+    }
+
+    private boolean isMovedBy(int s, int element) {
+        return element < n && !fixed[element] && moved[s][element] && !moved[1 - s][element];
+    }
+
+    private int placeOf(int s, int element) {
+        for (int i = 0; i < sequences[s].length; i++) {
+            if (sequences[s][i] == element) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static void close(List<Run> runs, List<Integer> open, int firstGap, int lastGap) {
@@ -238,7 +287,11 @@ final class SequenceJoin {
             put(atGap, mine.subList(m0, m), theirs.subList(t0, t));
         }
         for (int gap = 0; gap <= n; gap++) {
-            atGap.getOrDefault(gap, List.of()).forEach(result::addAll);
+            atGap.getOrDefault(gap, List.of())
+                    .forEach(run -> run.forEach(element -> {
+                        result.add(element);
+                        result.addAll(within.getOrDefault(element, List.of()));
+                    }));
             if (gap < n && onSpine(gap) && policy.stays(gap)) {
                 result.add(gap);
             }

@@ -35,8 +35,8 @@ final class TwoDecisions {
     }
 
     /**
-     * The two decisions where they differ and are among the clash's own answers; for clashes of a field, a colour, a
-     * thing on the picture, the order of a row or an end of the chart.
+     * The two decisions where they differ; for clashes of a field, a colour, and, where both are among the clash's own
+     * answers, of a thing on the picture, the order of a row or an end of the chart.
      */
     static Optional<Decided> of(Clash clash, Plate mine, Plate theirs) {
         boolean told =
@@ -47,11 +47,24 @@ final class TwoDecisions {
         if (!told) {
             return Optional.empty();
         }
-        Optional<Value> m = shown(mine, clash);
-        Optional<Value> t = shown(theirs, clash);
+        Optional<Value> m = value(mine, clash);
+        Optional<Value> t = value(theirs, clash);
         return m.isPresent() && t.isPresent() && !m.equals(t)
                 ? Optional.of(new Decided(m.get(), t.get()))
                 : Optional.empty();
+    }
+
+    private static Optional<Value> value(Plate plate, Clash clash) {
+        return switch (clash.what()) {
+            case FIELD -> shown(plate, clash).or(() -> FieldJoin.value(plate, clash));
+            case COLOUR ->
+                clash.textAt("key")
+                        .map(key -> plate.palette()
+                                .get(key.charAt(0))
+                                .map(colour -> (Value) colour.value())
+                                .orElse(Value.NOTHING));
+            default -> shown(plate, clash);
+        };
     }
 
     /** Which of the clash's answers a plate shows. */

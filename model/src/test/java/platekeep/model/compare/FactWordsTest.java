@@ -295,6 +295,29 @@ class FactWordsTest {
     }
 
     @Test
+    void aStartAtAnotherPlaceIsSaidOnce() {
+        Plate with = GATE.edit()
+                .starts(List.of(new Start(new RowId("r1r1"), 2, CableKind.UP)))
+                .build();
+        Plate other = GATE.edit()
+                .starts(List.of(new Start(new RowId("r1r1"), 4, CableKind.UP)))
+                .build();
+        assertThat(words(with, other))
+                .containsExactly(
+                        "start moved: row 1, pleats 4 and 5, up cable instead of row 1, pleats 2 and 3, up cable");
+    }
+
+    @Test
+    void threadsThatChangedPlacesAreSaidOnce() {
+        Colour brick = GATE.palette().get('b').orElseThrow();
+        Colour chalk = GATE.palette().get('c').orElseThrow();
+        Plate exchanged = GATE.edit()
+                .palette(GATE.palette().with('b', chalk).with('c', brick))
+                .build();
+        assertThat(words(GATE, exchanged)).containsExactly("threads brick and chalk exchanged");
+    }
+
+    @Test
     void aRemarkOnARowPointsToAllOfItAndOneOnThePlateNowhere() {
         Remark row = new Remark(
                 new RowId("k2w9"),

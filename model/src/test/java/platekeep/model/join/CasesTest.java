@@ -34,6 +34,7 @@ class CasesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "chart-mirrored-and-figure-taken-out",
                 "chart-mirrored-and-gathering-row-changed",
                 "chart-mirrored-and-row-moved-without-ids",
                 "clash-of-a-row-settled-in-two-ways",
@@ -41,11 +42,13 @@ class CasesTest {
                 "clash-of-cables-settled-to-what-stood-and-else",
                 "colours-made-one-and-recoloured",
                 "figure-mirrored-and-copied-elsewhere",
+                "figure-mirrored-and-other-start-turned",
                 "figure-mirrored-beside-others",
                 "figure-mirrored-top-to-bottom",
                 "figure-moved-and-recoloured-and-start-turned",
                 "figures-moved-and-recoloured-and-rows-put-in",
                 "line-clash-without-second-row",
+                "mark-of-a-colour-taken-out",
                 "move-made-by-both",
                 "move-with-own-recolouring",
                 "open-rows-clash-and-renamed-key",
@@ -59,6 +62,7 @@ class CasesTest {
                 "remark-put-on-row-taken-out",
                 "row-moved-and-taken-out",
                 "row-recoloured-in-place-without-ids",
+                "rows-put-in-among-rows-that-moved",
                 "rows-put-in-beside-twins",
                 "start-left-without-cable",
                 "swap-of-keys-and-changed-entry",
