@@ -1,8 +1,14 @@
 package platekeep.client.gallery;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import platekeep.client.library.Entry;
+import platekeep.model.find.Summary;
+import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
+import platekeep.model.text.Problem;
 
 /**
  * One plate of the gallery as it is shown.
@@ -15,6 +21,7 @@ import platekeep.model.plate.Plate;
  * @param size pleats and rows, or why the file is damaged
  * @param marks what needs to be known at a glance
  * @param library the name of its library
+ * @param summary what it is found by; empty for a file that is damaged
  */
 public record Card(
         String key,
@@ -24,13 +31,16 @@ public record Card(
         String facts,
         String size,
         List<Mark> marks,
-        String library) {
+        String library,
+        Optional<Summary> summary) {
 
     /** What needs to be known at a glance. */
     public enum Mark {
         CLASH("clash"),
+        ERRORS("errors"),
         DRAFT("draft"),
         UNSENT("not sent"),
+        REMARKS("remarks"),
         DAMAGED("damaged");
 
         private final String word;
@@ -46,5 +56,80 @@ public record Card(
 
     public Card {
         marks = List.copyOf(marks);
+    }
+
+    /** The card of a plate. */
+    static Card of(Stock.Item item, Summary summary) {
+        return new Card(
+                item.key(),
+                item.entry().content(),
+                item.plate(),
+                summary.title(),
+                facts(summary),
+                summary.pleats() == 0 ? "no chart yet" : summary.pleats() + " pleats, " + summary.rows() + " rows",
+                marks(summary),
+                item.library().name(),
+                Optional.of(summary));
+    }
+
+    /** The card of a damaged file. */
+    static Card damaged(Stock.Item item) {
+        return new Card(
+                item.key(),
+                item.entry().content(),
+                Optional.empty(),
+                item.entry().path(),
+                "",
+                reasons(item.entry()),
+                List.of(Mark.DAMAGED),
+                item.library().name(),
+                Optional.empty());
+    }
+
+    private static String facts(Summary summary) {
+        List<String> facts = new ArrayList<>();
+        summary.number().ifPresent(facts::add);
+        if (!summary.ages().isEmpty()) {
+            facts.add(ages(summary.ages()));
+        }
+        return String.join("  ·  ", facts);
+    }
+
+    /** Ages in few words: three and more that follow each other as from one to another. */
+    static String ages(List<Age> ages) {
+        int span = ages.isEmpty()
+                ? 0
+                : ages.get(ages.size() - 1).ordinal() - ages.get(0).ordinal() + 1;
+        return span == ages.size() && span > 2
+                ? ages.get(0).word() + " to " + ages.get(span - 1).word()
+                : ages.stream().map(Age::word).collect(Collectors.joining(", "));
+    }
+
+    private static List<Mark> marks(Summary summary) {
+        List<Mark> marks = new ArrayList<>();
+        for (platekeep.model.find.Mark mark : summary.marks()) {
+            switch (mark) {
+                case CLASH -> marks.add(Mark.CLASH);
+                case ERRORS -> marks.add(Mark.ERRORS);
+                case DRAFT -> marks.add(Mark.DRAFT);
+                case UNSENT -> marks.add(Mark.UNSENT);
+                case REMARKS -> marks.add(Mark.REMARKS);
+                default -> {
+                    // that it has no chart is told as its size
+                }
+            }
+        }
+        if (marks.contains(Mark.CLASH)) {
+            // an open clash is an error of the check by itself
+            marks.remove(Mark.ERRORS);
+        }
+        return marks;
+    }
+
+    /** Why a file is damaged, all reasons, a sentence a line. */
+    static String reasons(Entry entry) {
+        return entry.fold(
+                good -> "",
+                damaged -> damaged.problems().stream().map(Problem::sentence).collect(Collectors.joining("\n")));
     }
 }

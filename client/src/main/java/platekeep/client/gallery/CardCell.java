@@ -30,6 +30,10 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
 
     private static final int GAP = 8;
     private static final int TEXT_LINES = 3;
+
+    /** In narrower cards the ages may need a line more. */
+    private static final int NARROW = 190;
+
     private static final int ARC = 10;
 
     private final transient Pictures pictures;
@@ -68,7 +72,12 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
     /** How large a cell is around a picture. */
     Dimension cellSize(FontMetrics metrics) {
         return new Dimension(
-                picture.width + 2 * GAP + 8, picture.height + 3 * GAP + TEXT_LINES * metrics.getHeight() + 8);
+                picture.width + 2 * GAP + 8,
+                picture.height + 3 * GAP + (TEXT_LINES + factLines() - 1) * metrics.getHeight() + 8);
+    }
+
+    private int factLines() {
+        return picture.width < NARROW ? 2 : 1;
     }
 
     @Override
@@ -147,8 +156,9 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
 
     private static Color ground(Card.Mark mark) {
         return switch (mark) {
-            case CLASH, DAMAGED -> Look.trouble();
+            case CLASH, ERRORS, DAMAGED -> Look.trouble();
             case DRAFT -> Look.accent();
+            case REMARKS -> Look.warning();
             case UNSENT -> new Color(0x4A5A64);
         };
     }
@@ -187,10 +197,15 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         g.setFont(getFont().deriveFont(getFont().getSize2D() - 1f));
         FontMetrics small = g.getFontMetrics();
         g.setColor(card.plate().isEmpty() ? Look.trouble() : Look.faintInk());
-        g.drawString(Texts.cut(card.facts(), small, width), x, y + metrics.getHeight());
+        int line = y;
+        for (String facts : Texts.wrapped(card.facts(), small, width, factLines())) {
+            line += metrics.getHeight();
+            g.drawString(facts, x, line);
+        }
+        line += card.facts().isEmpty() ? 2 * metrics.getHeight() : metrics.getHeight();
         String library = paper.library(card);
         String last = card.size() + (library.isEmpty() ? "" : "  ·  " + library);
-        g.drawString(Texts.cut(last, small, width), x, y + 2 * metrics.getHeight() - 1);
+        g.drawString(Texts.cut(last, small, width), x, line - 1);
     }
 
     @Override

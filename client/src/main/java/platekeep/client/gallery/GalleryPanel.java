@@ -2,105 +2,101 @@ package platekeep.client.gallery;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.Dimension;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import javax.swing.AbstractListModel;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JSlider;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.ListSelectionModel;
+import javax.swing.JToggleButton;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
-import platekeep.client.task.Tasks;
-import platekeep.client.ui.Pictures;
+import platekeep.client.gallery.narrow.Chips;
+import platekeep.client.gallery.narrow.NarrowEars;
+import platekeep.client.gallery.narrow.NarrowPanel;
+import platekeep.client.settings.Settings;
 import platekeep.client.ui.Sign;
-import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
+import platekeep.model.find.Group;
 
-/** The gallery: filters at the left, search above, plates as cards. */
-final class GalleryPanel extends JPanel implements GalleryView {
+/** The gallery: what to narrow down by at the left, search above, plates as cards or as a list. */
+final class GalleryPanel extends JPanel implements GalleryView, NarrowEars {
     private static final long serialVersionUID = 1L;
 
-    private static final int SMALLEST = 110;
-    private static final int LARGEST = 420;
-    private static final int SIDES = 22;
+    static final String SIZE = "gallery.size";
+    static final int FIRST_SIZE = 224;
+    private static final String AS_LIST = "gallery.list";
 
     private transient GalleryPresenter presenter;
+    private transient Supplier<JPopupMenu> popup = JPopupMenu::new;
+    private final transient Settings settings;
+    private final transient Runnable remember;
     private final JTextField search = new JTextField();
     private final JLabel summary = Widgets.faint("gallery-summary", "");
-    private final JList<Card> list = new JList<>();
-    private final JSlider size = new JSlider(SMALLEST, LARGEST);
-    private final CardCell cell;
-    private final FacetList libraries = new FacetList("Libraries", word -> presenter.turnLibrary(word));
-    private final FacetList series = new FacetList("Series", word -> presenter.turnSeries(word));
-    private final FacetList ages = new FacetList("Ages", word -> presenter.turnAge(word));
-    private final FacetList themes = new FacetList("Themes", word -> presenter.turnTheme(word));
-    private final JComponent clear;
+    private final JTextArea hint = Widgets.prose("gallery-hint", "");
+    private final JSlider size = new JSlider(CardList.SMALLEST, CardList.LARGEST);
+    private final JToggleButton asList;
+    private final CardList list;
+    private final PlateTable table = new PlateTable(by -> presenter.narrowing().sortBy(by));
+    private final transient Chosen chosen = new Chosen();
+    private final NarrowPanel narrow = new NarrowPanel(this);
+    private final Chips chips = new Chips(this, () -> presenter.narrowing().clear());
     private final CardLayout pages = new CardLayout();
     private final JPanel middle = new JPanel(pages);
     private final JLabel nothing = Widgets.faint("gallery-nothing", "");
-    private transient List<Card> shown = List.of();
+    private boolean wasEmpty = true;
 
-    GalleryPanel(Tasks tasks, Thumbnails thumbnails, CardCell.Papers paper, int pictureWidth, Consumer<Integer> sized) {
+    GalleryPanel(CardList list, Settings settings, Runnable remember) {
         super(new BorderLayout());
-        this.cell = new CardCell(new Pictures(tasks, thumbnails, list::repaint), paper, picture(pictureWidth));
-        this.clear = Widgets.button("gallery-clear", "Show all", () -> presenter.clear());
+        this.list = list;
+        this.settings = settings;
+        this.remember = remember;
+        this.asList =
+                Widgets.iconToggle("gallery-as-list", Sign.SHEET.icon(16), "As a list with columns (Ctrl+Shift+L)");
+        asList.setSelected(settings.get(AS_LIST).isPresent());
         setName("gallery");
-        add(filters(), BorderLayout.WEST);
+        add(narrow, BorderLayout.WEST);
         add(middlePart(), BorderLayout.CENTER);
-        setUpList();
+        setUpPlates(list);
+        setUpPlates(table);
+        list.setSelectionModel(chosen.model());
+        table.setSelectionModel(chosen.model());
         setUpSearch();
-        setUpSize(pictureWidth, sized);
+        setUpSize();
+        asList.addActionListener(e -> changePage());
     }
 
     void presenter(GalleryPresenter newPresenter) {
         this.presenter = newPresenter;
     }
 
-    private static Dimension picture(int width) {
-        return new Dimension(width, width * 3 / 4);
-    }
-
-    private JComponent filters() {
-        JPanel column = new JPanel(new MigLayout("insets 14 14 14 10, fillx, hidemode 3", "[grow, fill]"));
-        column.setOpaque(false);
-        column.add(clear, "wrap, gapbottom 6");
-        for (FacetList group : List.of(libraries, series, ages, themes)) {
-            column.add(group, "wrap, gapbottom 12");
-        }
-        JComponent scroll = Widgets.scroll("gallery-filters", column);
-        scroll.setPreferredSize(new Dimension(214, 10));
-        scroll.setBorder(Widgets.edge(0, 0, 0, 1));
-        return scroll;
+    /** Says what is offered for the chosen plates. */
+    void popup(Supplier<JPopupMenu> newPopup) {
+        this.popup = newPopup;
     }
 
     private JComponent middlePart() {
         JPanel part = new JPanel(new BorderLayout());
-        JPanel top = new JPanel(new MigLayout("insets 10 14 10 14, fillx", "[grow, fill]12[]16:push[]10[140!]"));
-        top.add(search, "wmax 380");
-        top.add(summary);
+        JPanel top = new JPanel(new MigLayout(
+                "insets 10 14 6 14, fillx, hidemode 3", "[grow, fill]12[]16:push[]4[]10[60:140:140]", "[]2[]"));
+        top.add(search, "wmin 120, wmax 380");
+        top.add(summary, "wmin 0");
+        top.add(asList);
         top.add(new JLabel(Sign.GALLERY.icon(14)));
-        top.add(size);
+        top.add(size, "wrap");
+        top.add(hint, "span, growx, wmin 0, wrap");
+        top.add(chips, "span, growx, wmin 0");
+        Widgets.styled(hint, "foreground: $Platekeep.faintInk");
         part.add(top, BorderLayout.NORTH);
-        JComponent scroll = Widgets.scroll("gallery-scroll", list);
-        list.getParent().addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent e) {
-                resizeCards();
-            }
-        });
-        middle.add(scroll, "cards");
+        middle.add(list.scrolled(), "cards");
+        middle.add(Widgets.scroll("gallery-table-scroll", table), "list");
         JPanel empty = new JPanel(new MigLayout("fill", "[center]", "[center]"));
         empty.add(nothing);
         middle.add(empty, "nothing");
@@ -108,59 +104,47 @@ final class GalleryPanel extends JPanel implements GalleryView {
         return part;
     }
 
-    private void setUpList() {
-        list.setName("gallery-plates");
-        list.setLayoutOrientation(JList.HORIZONTAL_WRAP);
-        list.setVisibleRowCount(-1);
-        list.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
-        list.setCellRenderer(cell);
-        list.setBorder(Widgets.air(2, 10, 10, 10));
-        list.setOpaque(false);
-        list.getAccessibleContext().setAccessibleName("Plates");
-        Widgets.onOwnKey(list, "ENTER", this::openChosen);
-        list.addMouseListener(new MouseAdapter() {
+    private void setUpPlates(JComponent plates) {
+        Widgets.onOwnKey(plates, "ENTER", this::openChosen);
+        plates.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Widgets.stroke("ENTER"), "ENTER");
+        plates.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {
-                if (e.getClickCount() == 2 && isOnCard(e)) {
+                if (e.getClickCount() == 2 && place(e) >= 0) {
                     openChosen();
                 }
             }
 
             @Override
             public void mousePressed(MouseEvent e) {
-                popup(e);
+                offer(e);
             }
 
             @Override
             public void mouseReleased(MouseEvent e) {
-                popup(e);
+                offer(e);
             }
         });
     }
 
-    private boolean isOnCard(MouseEvent e) {
+    /** Which plate the pointer is on; below 0 on none. */
+    private int place(MouseEvent e) {
+        if (e.getComponent() == table) {
+            return table.rowAtPoint(e.getPoint());
+        }
         int at = list.locationToIndex(e.getPoint());
-        return at >= 0 && list.getCellBounds(at, at).contains(e.getPoint());
+        return at >= 0 && list.getCellBounds(at, at).contains(e.getPoint()) ? at : -1;
     }
 
-    private void popup(MouseEvent e) {
-        if (!e.isPopupTrigger() || !isOnCard(e)) {
+    private void offer(MouseEvent e) {
+        int at = e.isPopupTrigger() ? place(e) : -1;
+        if (at < 0) {
             return;
         }
-        int at = list.locationToIndex(e.getPoint());
-        if (!list.isSelectedIndex(at)) {
-            list.setSelectedIndex(at);
+        if (!chosen.model().isSelectedIndex(at)) {
+            chosen.model().setSelectionInterval(at, at);
         }
-        JPopupMenu menu = new JPopupMenu();
-        menu.add(Widgets.action("Open", this::openChosen));
-        menu.add(Widgets.action("New plate from this one", this::beginFromChosen));
-        menu.add(Widgets.action("Plates like this one", this::likeChosen));
-        if (list.getSelectedValuesList().size() == 2) {
-            menu.add(Widgets.action("Compare the two", this::compareChosen));
-        }
-        menu.addSeparator();
-        menu.add(Widgets.action("Put away…", this::putChosenAway));
-        menu.show(list, e.getX(), e.getY());
+        popup.get().show(e.getComponent(), e.getX(), e.getY());
     }
 
     void openChosen() {
@@ -180,18 +164,18 @@ final class GalleryPanel extends JPanel implements GalleryView {
     }
 
     void compareChosen() {
-        List<Card> two = list.getSelectedValuesList();
+        List<Card> two = chosen.cards();
         if (two.size() == 2) {
             presenter.compare(two.get(0), two.get(1));
         }
     }
 
     List<Card> chosenCards() {
-        return list.getSelectedValuesList();
+        return chosen.cards();
     }
 
     private Optional<Card> chosen() {
-        return Optional.ofNullable(list.getSelectedValue());
+        return chosen.cards().stream().findFirst();
     }
 
     private void setUpSearch() {
@@ -203,12 +187,12 @@ final class GalleryPanel extends JPanel implements GalleryView {
         search.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent e) {
-                presenter.words(search.getText());
+                presenter.narrowing().words(search.getText());
             }
 
             @Override
             public void removeUpdate(DocumentEvent e) {
-                presenter.words(search.getText());
+                presenter.narrowing().words(search.getText());
             }
 
             @Override
@@ -221,32 +205,40 @@ final class GalleryPanel extends JPanel implements GalleryView {
         Widgets.onOwnKey(search, "ESCAPE", () -> search.setText(""));
     }
 
-    private void setUpSize(int width, Consumer<Integer> sized) {
+    private void setUpSize() {
         size.setName("gallery-size");
         size.setToolTipText("Size of the pictures");
         size.getAccessibleContext().setAccessibleName("Size of the pictures");
-        size.setValue(Math.max(SMALLEST, Math.min(LARGEST, width)));
+        size.setValue(settings.number(SIZE).orElse(FIRST_SIZE));
+        size.setEnabled(!asList.isSelected());
         size.addChangeListener(e -> {
-            resizeCards();
+            list.wanted(size.getValue());
             if (!size.getValueIsAdjusting()) {
-                sized.accept(size.getValue());
+                settings.put(SIZE, Integer.toString(size.getValue()));
+                remember.run();
             }
         });
-        resizeCards();
     }
 
-    /** Makes as many columns as the wanted size allows, and the cards just so wide that they fill the width. */
-    private void resizeCards() {
-        int around = cell.cellSize(list.getFontMetrics(list.getFont())).width - cell.pictureWidth();
-        int across = list.getParent() == null ? 0 : list.getParent().getWidth() - SIDES;
-        int columns = Math.max(1, Math.round(across / (float) (size.getValue() + around)));
-        int width = across <= 0 ? size.getValue() : Math.max(SMALLEST, across / columns - around);
-        cell.pictureSize(picture(width));
-        Dimension one = cell.cellSize(list.getFontMetrics(list.getFont()));
-        if (list.getFixedCellWidth() != one.width) {
-            list.setFixedCellWidth(one.width);
-            list.setFixedCellHeight(one.height);
+    /** Shows cards instead of the list, or the other way round. */
+    void turnList() {
+        asList.setSelected(!asList.isSelected());
+        changePage();
+    }
+
+    private void changePage() {
+        settings.forget(AS_LIST);
+        if (asList.isSelected()) {
+            settings.put(AS_LIST, "yes");
         }
+        remember.run();
+        size.setEnabled(!asList.isSelected());
+        pages.show(middle, page());
+        toCards();
+    }
+
+    private String page() {
+        return wasEmpty ? "nothing" : asList.isSelected() ? "list" : "cards";
     }
 
     /** Puts the cursor where words are typed. */
@@ -255,54 +247,75 @@ final class GalleryPanel extends JPanel implements GalleryView {
         search.selectAll();
     }
 
-    /** Puts the focus on the cards. */
+    /** Puts the cursor where values to narrow down by are picked. */
+    void toPick() {
+        narrow.toPick();
+    }
+
+    /** Puts the focus on the plates. */
     void toCards() {
-        if (list.getSelectedIndex() < 0 && list.getModel().getSize() > 0) {
-            list.setSelectedIndex(0);
+        if (chosen.model().isSelectionEmpty() && list.getModel().getSize() > 0) {
+            chosen.model().setSelectionInterval(0, 0);
         }
-        list.requestFocusInWindow();
+        (asList.isSelected() ? table : list).requestFocusInWindow();
     }
 
     @Override
     public void show(GalleryState state) {
-        libraries.show(state.libraries());
-        series.show(state.series());
-        ages.show(state.ages());
-        themes.show(state.themes());
-        clear.setVisible(state.isNarrowed());
+        narrow.show(state.sections());
+        chips.show(state.sections(), state.isNarrowed());
         summary.setText(state.isReading() ? "Reading …" : state.summary());
-        if (!search.getText().equals(state.words())) {
-            search.setText(state.words());
+        hint.setText(state.hint());
+        hint.setVisible(!state.hint().isEmpty());
+        if (!search.getText().equals(state.query().words())) {
+            search.setText(state.query().words());
         }
-        if (!state.cards().equals(shown)) {
-            showCards(state.cards());
-        }
-        nothing.setText(
-                state.isRoomEmpty()
-                        ? "No library is open. Make a new one or open one from the menu Library."
-                        : state.isReading()
-                                ? "Reading the plates …"
-                                : state.isNarrowed()
-                                        ? "No plate answers to all of this."
-                                        : "No plates yet. Begin the first one with Ctrl+N.");
-        boolean areFirst = !list.isShowing() && isShowing() && !state.cards().isEmpty();
-        pages.show(middle, state.cards().isEmpty() ? "nothing" : "cards");
-        if (areFirst && !search.isFocusOwner()) {
+        chosen.during(state.cards(), () -> {
+            list.show(state.cards());
+            table.show(state.cards(), state.order());
+        });
+        nothing.setText(emptyWords(state));
+        boolean isEmpty = state.cards().isEmpty();
+        boolean areFirst = wasEmpty && !isEmpty && isShowing();
+        wasEmpty = isEmpty;
+        pages.show(middle, page());
+        if (areFirst && !search.isFocusOwner() && !narrow.isAncestorOf(focusOwner())) {
             toCards();
         }
     }
 
-    private void showCards(List<Card> cards) {
-        Optional<String> before = chosen().map(Card::key);
-        shown = cards;
-        list.setModel(new Cards(cards));
-        before.ifPresent(key -> {
-            for (int i = 0; i < cards.size(); i++) {
-                if (cards.get(i).key().equals(key)) {
-                    list.setSelectedIndex(i);
-                }
-            }
-        });
+    private static java.awt.Component focusOwner() {
+        return java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    private static String emptyWords(GalleryState state) {
+        return state.isRoomEmpty()
+                ? "No library is open. Make a new one or open one from the menu Library."
+                : state.isReading()
+                        ? "Reading the plates …"
+                        : state.isNarrowed()
+                                ? "No plate answers to all of this. Take something back above, or show all with Ctrl+Shift+F."
+                                : "No plates yet. Begin the first one with Ctrl+N.";
+    }
+
+    @Override
+    public void turn(Group group, String value) {
+        presenter.narrowing().turn(group, value);
+    }
+
+    @Override
+    public void open(Group group) {
+        presenter.narrowing().open(group);
+    }
+
+    @Override
+    public void turnMatch(Group group) {
+        presenter.narrowing().turnMatch(group);
+    }
+
+    @Override
+    public Optional<String> typed(Group group, String text) {
+        return presenter.narrowing().typed(group, text);
     }
 
     @Override
@@ -318,26 +331,5 @@ final class GalleryPanel extends JPanel implements GalleryView {
     @Override
     public Optional<Integer> askPutAwayPlate(List<String> lines) {
         return GalleryDialogs.putAwayPlate(this, lines);
-    }
-
-    /** A list that is there as a whole. */
-    private static final class Cards extends AbstractListModel<Card> {
-        private static final long serialVersionUID = 1L;
-
-        private final transient List<Card> cards;
-
-        Cards(List<Card> cards) {
-            this.cards = cards;
-        }
-
-        @Override
-        public int getSize() {
-            return cards.size();
-        }
-
-        @Override
-        public Card getElementAt(int index) {
-            return cards.get(index);
-        }
     }
 }

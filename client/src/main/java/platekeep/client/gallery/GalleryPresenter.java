@@ -1,17 +1,9 @@
 package platekeep.client.gallery;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import platekeep.client.draft.Drafts;
-import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Change;
 import platekeep.client.library.Library;
 import platekeep.client.library.Saving;
@@ -21,9 +13,6 @@ import platekeep.client.room.RoomListener;
 import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
-import platekeep.client.task.Tasks;
-import platekeep.model.find.Group;
-import platekeep.model.find.Query;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 
@@ -35,188 +24,72 @@ public final class GalleryPresenter implements RoomListener {
     private final Workroom room;
     private final Drafts drafts;
     private final GalleryView view;
-    private final Map<Library, Stock> stocks = new HashMap<>();
-    private final Map<Library, Set<String>> unsent = new HashMap<>();
-    private final Map<Library, List<KeptDraft>> drawn = new HashMap<>();
-    private final Map<Library, Tasks.Running> reading = new HashMap<>();
-    private final Set<Library> greeted = new HashSet<>();
-    private final Set<String> chosenLibraries = new TreeSet<>();
-    private Query query = Query.ALL;
-    private Shown shown = new Shown(List.of(), Query.ALL, Set.of());
+    private final Holdings holdings;
+    private final Narrowing narrowing;
 
     public GalleryPresenter(Workroom room, Drafts drafts, GalleryView view) {
         this.room = room;
         this.drafts = drafts;
         this.view = view;
+        this.narrowing = new Narrowing(room, view, this::holdings);
+        this.holdings = new Holdings(room, drafts, narrowing::again);
         room.listen(this);
+    }
+
+    private Holdings holdings() {
+        return holdings;
+    }
+
+    /** What is looked for. */
+    public Narrowing narrowing() {
+        return narrowing;
     }
 
     /** The gallery comes to the front; with no library open yet it says so. */
     public void entered() {
-        show();
+        narrowing.show();
     }
 
     @Override
     public void librariesChanged() {
-        List<Library> open = room.open();
-        stocks.keySet().retainAll(open);
-        greeted.retainAll(open);
-        unsent.keySet().retainAll(open);
-        drawn.keySet().retainAll(open);
-        reading.keySet().retainAll(open);
-        chosenLibraries.retainAll(open.stream().map(Library::name).toList());
-        open.stream().filter(library -> !stocks.containsKey(library)).forEach(this::read);
-        show();
+        narrowing.librariesAre(room.open().stream().map(Library::name).toList());
+        holdings.librariesChanged();
     }
 
     @Override
     public void contentChanged(Library library) {
-        read(library);
+        holdings.read(library);
     }
 
     @Override
     public void draftsChanged() {
-        room.open().forEach(this::readDrafts);
+        room.open().forEach(holdings::readDrafts);
     }
 
-    private void read(Library library) {
-        Tasks.Running before = reading.get(library);
-        if (before != null) {
-            before.cancel();
-        }
-        reading.put(
-                library,
-                room.work(
-                        progress -> Stock.read(library, progress),
-                        stock -> {
-                            reading.remove(library);
-                            stocks.put(library, stock);
-                            show();
-                            readDrafts(library);
-                            readUnsent(library);
-                        },
-                        this::show));
-        show();
-    }
-
-    private void readDrafts(Library library) {
-        room.work((Progress progress) -> drafts.all(library.folder()), found -> {
-            drawn.put(library, found);
-            show();
-            if (greeted.add(library) && !found.isEmpty()) {
-                room.front().say(drafts(found));
-            }
-        });
-    }
-
-    private static String drafts(List<KeptDraft> found) {
-        String titles =
-                found.stream().map(draft -> "\"" + draft.plate().title() + "\"").collect(Collectors.joining(", "));
-        return found.size() == 1
-                ? "A draft is not saved as a version yet: " + titles + "."
-                : found.size() + " drafts are not saved as versions yet: " + titles + ".";
-    }
-
-    private void readUnsent(Library library) {
-        room.work((Progress progress) -> library.unsent(), ids -> {
-            unsent.put(library, ids);
-            show();
-        });
-    }
-
-    /** Looks for other words. */
-    public void words(String words) {
-        query = query.withWords(words);
-        show();
-    }
-
-    /** Asks for a theme, or no longer. */
-    public void turnTheme(String theme) {
-        query = query.turn(Group.THEME, theme);
-        show();
-    }
-
-    /** Asks for an age, or no longer. */
-    public void turnAge(String word) {
-        query = query.turn(Group.AGE, word);
-        show();
-    }
-
-    /** Asks for a series, or no longer. */
-    public void turnSeries(String title) {
-        query = query.turn(Group.SERIES, title);
-        show();
-    }
-
-    /** Asks for the plates of a library, or no longer. */
-    public void turnLibrary(String name) {
-        if (!chosenLibraries.remove(name)) {
-            chosenLibraries.add(name);
-        }
-        show();
-    }
-
-    /** Asks for everything again. */
-    public void clear() {
-        query = Query.ALL;
-        chosenLibraries.clear();
-        show();
-    }
-
-    private void show() {
-        List<Stock.Item> items = new ArrayList<>();
-        for (Library library : room.open()) {
-            Stock stock = stocks.get(library);
-            if (stock != null) {
-                items.addAll(Begun.withDrafts(stock, drawn.getOrDefault(library, List.of())));
-            }
-        }
-        shown = new Shown(items, query, chosenLibraries);
-        boolean isReading = reading.values().stream().anyMatch(running -> !running.over());
-        view.show(shown.state(
-                room.open(),
-                this::marks,
-                isReading && stocks.size() < room.open().size()));
-    }
-
-    private List<Card.Mark> marks(Stock.Item item) {
-        List<Card.Mark> marks = new ArrayList<>();
-        Optional<Plate> plate = item.plate();
-        if (plate.isEmpty()) {
-            marks.add(Card.Mark.DAMAGED);
-        }
-        plate.filter(Plate::hasClashes).ifPresent(p -> marks.add(Card.Mark.CLASH));
-        plate.filter(p -> hasDraft(item.library(), p.id())).ifPresent(p -> marks.add(Card.Mark.DRAFT));
-        plate.filter(p -> unsent.getOrDefault(item.library(), Set.of()).contains(p.id()))
-                .ifPresent(p -> marks.add(Card.Mark.UNSENT));
-        return marks;
-    }
-
-    private boolean hasDraft(Library library, String id) {
-        return drawn.getOrDefault(library, List.of()).stream()
-                .anyMatch(draft -> draft.plate().id().equals(id));
+    private Optional<Stock.Item> item(Card card) {
+        return Optional.ofNullable(narrowing.held().items().get(card.key()));
     }
 
     /** Opens a plate; for a damaged file, says what is wrong with it. */
     public void open(Card card) {
-        shown.item(card)
+        item(card)
                 .ifPresent(item -> item.plate()
                         .ifPresentOrElse(
                                 plate -> room.go(new Place.OnePlate(item.library(), plate.id())),
-                                () -> room.front().trouble(Shown.reasons(item.entry()))));
+                                () -> room.front().trouble(Card.reasons(item.entry()))));
     }
 
     /** The plates of cards; damaged files are none. */
     List<Place.OnePlate> plates(List<Card> cards) {
         return cards.stream()
-                .flatMap(card -> shown.item(card).stream())
+                .flatMap(card -> item(card).stream())
                 .flatMap(item -> item.plate().map(plate -> new Place.OnePlate(item.library(), plate.id())).stream())
                 .toList();
     }
 
     /** Shows what is like a plate. */
     public void likeThis(Card card) {
-        shown.item(card)
+        item(card)
                 .ifPresent(item ->
                         item.plate().ifPresent(plate -> search(new Sought.LikePlate(item.library(), plate))));
     }
@@ -232,7 +105,7 @@ public final class GalleryPresenter implements RoomListener {
     }
 
     private Optional<Place.Side> side(Card card) {
-        return shown.item(card)
+        return item(card)
                 .flatMap(item -> item.plate()
                         .map(plate -> new Place.Side(item.library(), plate.id(), Optional.empty(), plate.title())));
     }
@@ -259,7 +132,7 @@ public final class GalleryPresenter implements RoomListener {
 
     /** Begins a new plate from another, of which it is a copy at first. */
     public void beginFrom(Card card) {
-        shown.item(card)
+        item(card)
                 .ifPresent(item -> item.plate()
                         .ifPresent(plate -> room.work(
                                 (Progress progress) -> item.library().history(plate.id()),
@@ -291,7 +164,7 @@ public final class GalleryPresenter implements RoomListener {
 
     /** Puts a plate away, with a reason. */
     public void putAway(Card card) {
-        shown.item(card)
+        item(card)
                 .ifPresent(item -> item.plate()
                         .ifPresent(plate -> view.askPutAway(plate.title())
                                 .ifPresent(reason -> room.withHand(

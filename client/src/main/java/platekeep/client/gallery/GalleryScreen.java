@@ -4,6 +4,7 @@ import java.util.List;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
+import javax.swing.JPopupMenu;
 import platekeep.client.carry.CarryItems;
 import platekeep.client.draft.Drafts;
 import platekeep.client.paper.PaperShelf;
@@ -19,14 +20,12 @@ import platekeep.client.ui.Widgets;
 
 /** The gallery as a screen of the window. */
 public final class GalleryScreen implements Screen {
-    private static final String SIZE = "gallery.size";
-    private static final int FIRST_SIZE = 224;
-
     private final GalleryPanel panel;
     private final GalleryPresenter presenter;
     private final BeginItems begin;
     private final BringItems bring;
     private final CarryItems carry;
+    private final SearchItems searches;
     private final Workroom room;
 
     /**
@@ -35,17 +34,20 @@ public final class GalleryScreen implements Screen {
      */
     public GalleryScreen(Workroom room, Drafts drafts, Drafts typed, Thumbnails thumbnails) {
         this.room = room;
-        int size = room.settings().number(SIZE).orElse(FIRST_SIZE);
         PaperShelf shelf = new PaperShelf(room, () -> panel().repaint());
-        this.panel = new GalleryPanel(room.tasks(), thumbnails, new CardPapers(room, shelf), size, width -> {
-            room.settings().put(SIZE, Integer.toString(width));
-            room.remember();
-        });
+        CardList list = new CardList(
+                room.tasks(),
+                thumbnails,
+                new CardPapers(room, shelf),
+                room.settings().number(GalleryPanel.SIZE).orElse(GalleryPanel.FIRST_SIZE));
+        this.panel = new GalleryPanel(list, room.settings(), room::remember);
         this.presenter = new GalleryPresenter(room, drafts, panel);
         this.begin = new BeginItems(room, drafts, panel);
         this.bring = new BringItems(room, panel);
         this.carry = new CarryItems(room, List.of(drafts, typed), panel, this::chosen);
+        this.searches = new SearchItems(panel, presenter.narrowing());
         panel.presenter(presenter);
+        panel.popup(this::popup);
     }
 
     private List<Place.OnePlate> chosen() {
@@ -96,7 +98,13 @@ public final class GalleryScreen implements Screen {
         menu.setName("menu-plates");
         menu.setMnemonic('P');
         menu.add(Widgets.item("menu-find", "Find", "ctrl F", panel::toSearch));
-        menu.add(Widgets.item("menu-show-all", "Show all", "ctrl shift F", presenter::clear));
+        menu.add(Widgets.item(
+                "menu-show-all",
+                "Show all",
+                "ctrl shift F",
+                () -> presenter.narrowing().clear()));
+        menu.add(Widgets.item("menu-narrow", "Narrow down", "ctrl G", panel::toPick));
+        menu.add(Widgets.item("menu-list-view", "Cards or list", "ctrl shift L", panel::turnList));
         menu.addSeparator();
         menu.add(Widgets.item("menu-open-plate", "Open", "ctrl O", panel::openChosen));
         menu.add(Widgets.item("menu-new-plate", "New plate…", "ctrl N", presenter::begin));
@@ -115,6 +123,19 @@ public final class GalleryScreen implements Screen {
         menu.addSeparator();
         menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));
         menu.add(Widgets.item("menu-bring-back", "Bring back a plate…", "ctrl shift B", presenter::bringBack));
-        return List.of(menu);
+        return List.of(menu, searches.menu());
+    }
+
+    private JPopupMenu popup() {
+        JPopupMenu menu = new JPopupMenu();
+        menu.add(Widgets.action("Open", panel::openChosen));
+        menu.add(Widgets.action("New plate from this one", panel::beginFromChosen));
+        menu.add(Widgets.action("Plates like this one", panel::likeChosen));
+        if (panel.chosenCards().size() == 2) {
+            menu.add(Widgets.action("Compare the two", panel::compareChosen));
+        }
+        menu.addSeparator();
+        menu.add(Widgets.action("Put away…", panel::putChosenAway));
+        return menu;
     }
 }

@@ -60,6 +60,11 @@ public final class Settings {
         values.setProperty(key, value);
     }
 
+    /** Forgets all values whose keys begin so. */
+    public synchronized void forget(String beginning) {
+        values.keySet().removeIf(key -> key.toString().startsWith(beginning));
+    }
+
     /** The word of the theme. */
     public Optional<String> theme() {
         return get(THEME);

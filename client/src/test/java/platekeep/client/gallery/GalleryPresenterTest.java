@@ -16,6 +16,9 @@ import platekeep.client.library.Saving;
 import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
+import platekeep.client.settings.Settings;
+import platekeep.model.find.Group;
+import platekeep.model.find.Order;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Palette;
@@ -71,26 +74,123 @@ class GalleryPresenterTest {
     void platesAreShownByTitleWithTheirCounts() {
         assertThat(titles()).containsExactly("Boat", "Kite");
         assertThat(view.state.summary()).isEqualTo("2 plates");
-        assertThat(view.state.themes())
-                .containsExactly(
-                        new Facet("seaside", 2, false), new Facet("boats", 1, false), new Facet("kites", 1, false));
-        assertThat(view.state.libraries()).isEmpty();
+        assertThat(counts(Group.THEME)).containsExactly("seaside 2", "boats 1", "kites 1");
+        assertThat(counts(Group.LIBRARY)).isEmpty();
         assertThat(card("Kite").size()).isEqualTo("9 pleats, 3 rows");
+    }
+
+    private List<String> counts(Group group) {
+        return view.state.sections().stream()
+                .filter(section -> section.group() == group)
+                .flatMap(section -> section.values().stream())
+                .map(value -> value.word() + " " + value.count() + (value.chosen() ? " chosen" : ""))
+                .toList();
     }
 
     @Test
     void wordsThemesAndAgesNarrowItDown() {
-        gallery.words("boat");
+        gallery.narrowing().words("boat");
         assertThat(titles()).containsExactly("Boat");
         assertThat(view.state.summary()).isEqualTo("1 of 2 plates");
-        gallery.clear();
-        gallery.turnTheme("kites");
+        gallery.narrowing().clear();
+        gallery.narrowing().turn(Group.THEME, "kites");
         assertThat(titles()).containsExactly("Kite");
-        assertThat(view.state.themes()).contains(new Facet("kites", 1, true));
-        gallery.turnAge("toddler");
+        assertThat(counts(Group.THEME)).containsExactly("seaside 2", "boats 1", "kites 1 chosen");
+        gallery.narrowing().turn(Group.AGE, "toddler");
         assertThat(titles()).isEmpty();
-        gallery.turnTheme("kites");
+        gallery.narrowing().turn(Group.THEME, "kites");
         assertThat(titles()).containsExactly("Boat");
+        gallery.narrowing().turn(Group.THEME, "boats");
+        gallery.narrowing().turn(Group.THEME, "kites");
+        assertThat(titles()).containsExactly("Boat");
+        gallery.narrowing().turnMatch(Group.THEME);
+        assertThat(titles()).isEmpty();
+    }
+
+    @Test
+    void anAgeIsTypedInMonthsOrYearsAndASizeAsARange() {
+        assertThat(gallery.narrowing().typed(Group.AGE, "18 months")).isEmpty();
+        assertThat(titles()).containsExactly("Boat");
+        assertThat(gallery.narrowing().typed(Group.AGE, "4 years")).isEmpty();
+        assertThat(titles()).containsExactly("Kite");
+        assertThat(gallery.narrowing().typed(Group.AGE, "soon")).contains("Type an age as 18 months or 2 years.");
+        assertThat(titles()).containsExactly("Kite");
+        gallery.narrowing().clear();
+        assertThat(gallery.narrowing().typed(Group.PLEATS, "up to 8")).isEmpty();
+        assertThat(titles()).isEmpty();
+        assertThat(gallery.narrowing().typed(Group.PLEATS, "5-9")).isEmpty();
+        assertThat(titles()).containsExactly("Boat", "Kite");
+        assertThat(gallery.narrowing().typed(Group.PLEATS, "wide"))
+                .contains("Type a range as 60-90, up to 90, or from 60.");
+    }
+
+    @Test
+    void aSlipOfTypingIsToldOf() {
+        gallery.narrowing().words("kiet");
+        assertThat(titles()).containsExactly("Kite");
+        assertThat(view.state.hint()).isEqualTo("No plate says \"kiet\"; shown for kite, kites.");
+        gallery.narrowing().words("kite");
+        assertThat(view.state.hint()).isEmpty();
+    }
+
+    @Test
+    void whatVersionsTellIsFoundTooAndTheYearTheyWereMadeIn() {
+        gallery.narrowing().words("drawn");
+        assertThat(titles()).containsExactly("Boat", "Kite");
+        assertThat(counts(Group.YEAR)).containsExactly("2026 2");
+    }
+
+    @Test
+    void columnsSortBothWays() {
+        gallery.narrowing().sortBy(Order.By.TITLE);
+        assertThat(titles()).containsExactly("Boat", "Kite");
+        gallery.narrowing().sortBy(Order.By.TITLE);
+        assertThat(titles()).containsExactly("Kite", "Boat");
+        gallery.narrowing().sortBy(Order.By.AGES);
+        assertThat(titles()).containsExactly("Boat", "Kite");
+    }
+
+    @Test
+    void aSearchIsKeptUnderANameAskedAgainRenamedAndForgotten() {
+        gallery.narrowing().words("boat");
+        gallery.narrowing().turn(Group.AGE, "toddler");
+        gallery.narrowing().save("Boats for toddlers");
+        gallery.narrowing().clear();
+        assertThat(titles()).hasSize(2);
+        gallery.narrowing().reopen("Boats for toddlers");
+        assertThat(titles()).containsExactly("Boat");
+        assertThat(counts(Group.AGE)).contains("toddler 1 chosen");
+        gallery.narrowing().rename("Boats for toddlers", "Boats, small");
+        assertThat(view.state.saved()).containsExactly("Boats, small");
+        assertThat(Settings.in(folder.resolve("settings.properties")).get("search.name.1"))
+                .contains("Boats, small");
+        gallery.narrowing().forget("Boats, small");
+        assertThat(view.state.saved()).isEmpty();
+    }
+
+    @Test
+    void agesThatFollowEachOtherAreToldInFewWords() {
+        assertThat(Card.ages(List.of(Age.INFANT, Age.TODDLER, Age.CHILD))).isEqualTo("infant to child");
+        assertThat(Card.ages(List.of(Age.INFANT, Age.TODDLER))).isEqualTo("infant, toddler");
+        assertThat(Card.ages(List.of(Age.NEWBORN, Age.TODDLER, Age.CHILD))).isEqualTo("newborn, toddler, child");
+    }
+
+    @Test
+    void whatIsChosenStaysChosenWhateverChangesUnderneath() throws LibraryException {
+        Chosen chosen = new Chosen();
+        chosen.during(view.state.cards(), () -> {});
+        chosen.model().setSelectionInterval(1, 1);
+        assertThat(chosen.cards()).extracting(Card::title).containsExactly("Kite");
+        save(test.library, plate("00000000-0000-4000-8000-000000000009", "Anchor", List.of(), Age.CHILD));
+        test.room.changed(test.library);
+        chosen.during(view.state.cards(), () -> {});
+        assertThat(chosen.cards()).extracting(Card::title).containsExactly("Kite");
+        gallery.narrowing().words("boat");
+        chosen.during(view.state.cards(), () -> {});
+        assertThat(chosen.cards()).isEmpty();
+        gallery.narrowing().clear();
+        chosen.during(view.state.cards(), () -> {});
+        assertThat(chosen.cards()).extracting(Card::title).containsExactly("Kite");
     }
 
     @Test
@@ -180,12 +280,12 @@ class GalleryPresenterTest {
         test.libraries.put(archive);
         test.room.open(archive.folder(), opened -> {});
         assertThat(titles()).hasSize(3);
-        assertThat(view.state.libraries()).contains(new Facet("Archive", 1, false), new Facet("Harbour", 2, false));
-        gallery.turnLibrary("Archive");
+        assertThat(counts(Group.LIBRARY)).containsExactly("Harbour 2", "Archive 1");
+        gallery.narrowing().turn(Group.LIBRARY, "Archive");
         assertThat(titles()).containsExactly("Anchor");
         test.room.close(archive);
         assertThat(titles()).containsExactly("Boat", "Kite");
-        assertThat(view.state.libraries()).isEmpty();
+        assertThat(counts(Group.LIBRARY)).isEmpty();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package platekeep.model.find;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,6 +22,8 @@ public record Range(int from, int to) {
     /** Rows of a plate, likewise. */
     static final List<Range> ROWS = upTo(10, 20, 30, 40, 60);
 
+    private static final Pattern TYPED = Pattern.compile(
+            "(?:up to|at most|<) ?(\\d{1,9})|(?:from|at least|>) ?(\\d{1,9})|(\\d{1,9})(?: ?(?:-|to) ?(\\d{1,9}))?");
     private static final Pattern TEXT = Pattern.compile("(\\d{1,9})-(\\d{0,9})");
 
     public Range {
@@ -38,6 +41,21 @@ public record Range(int from, int to) {
         }
         ranges.add(new Range(from, OPEN));
         return List.copyOf(ranges);
+    }
+
+    /** As it is typed: {@code 60-90}, {@code 60 to 90}, {@code up to 90}, {@code from 60} or just {@code 60}. */
+    public static Optional<Range> typed(String text) {
+        Matcher matcher = TYPED.matcher(text.strip().toLowerCase(Locale.ROOT));
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        if (matcher.group(1) != null) {
+            return of("1-" + matcher.group(1));
+        }
+        if (matcher.group(2) != null) {
+            return of(matcher.group(2) + "-");
+        }
+        return of(matcher.group(3) + "-" + (matcher.group(4) == null ? matcher.group(3) : matcher.group(4)));
     }
 
     /** From its text. */

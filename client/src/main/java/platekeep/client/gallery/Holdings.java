@@ -1,0 +1,140 @@
+package platekeep.client.gallery;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import platekeep.client.draft.Drafts;
+import platekeep.client.draft.KeptDraft;
+import platekeep.client.library.Library;
+import platekeep.client.room.Latest;
+import platekeep.client.room.Workroom;
+import platekeep.client.task.Progress;
+import platekeep.client.task.Tasks;
+import platekeep.model.find.Told;
+
+/**
+ * Reads the open libraries and whatever else plates are found by, and keeps an index of it all up to date, away from the
+ * event thread. First the plates themselves, then drafts and what waits to be sent, then what versions tell and what the
+ * check finds: each is there as soon as it is known.
+ */
+final class Holdings {
+    private final Workroom room;
+    private final Drafts drafts;
+    private final Runnable changed;
+    private final Map<Library, Stock> stocks = new HashMap<>();
+    private final Map<Library, Set<String>> unsent = new HashMap<>();
+    private final Map<Library, List<KeptDraft>> drawn = new HashMap<>();
+    private final Map<Library, Map<String, Told>> told = new HashMap<>();
+    private final Map<Library, Tasks.Running> reading = new HashMap<>();
+    private final Set<Library> greeted = new HashSet<>();
+    private final Checked checked = new Checked();
+    private final Latest<Held> making;
+    private Held held = Held.NOTHING;
+
+    /**
+     * @param changed told when there is something new to be seen
+     */
+    Holdings(Workroom room, Drafts drafts, Runnable changed) {
+        this.room = room;
+        this.drafts = drafts;
+        this.changed = changed;
+        this.making = new Latest<>(room);
+    }
+
+    Held held() {
+        return held;
+    }
+
+    /** Whether a library is being read of which nothing is to be seen yet. */
+    boolean isReading() {
+        return stocks.size() < room.open().size() && reading.values().stream().anyMatch(running -> !running.over());
+    }
+
+    void librariesChanged() {
+        List<Library> open = room.open();
+        List.of(stocks, unsent, drawn, told, reading)
+                .forEach(known -> known.keySet().retainAll(open));
+        greeted.retainAll(open);
+        open.stream().filter(library -> !stocks.containsKey(library)).forEach(this::read);
+        make();
+    }
+
+    /** Reads a library anew. */
+    void read(Library library) {
+        Tasks.Running before = reading.get(library);
+        if (before != null) {
+            before.cancel();
+        }
+        reading.put(
+                library,
+                room.work(
+                        progress -> Stock.read(library, progress),
+                        stock -> {
+                            reading.remove(library);
+                            stocks.put(library, stock);
+                            make();
+                            readDrafts(library);
+                            room.work((Progress progress) -> library.unsent(), ids -> {
+                                unsent.put(library, ids);
+                                make();
+                            });
+                            readMore(library, stock);
+                        },
+                        changed));
+        changed.run();
+    }
+
+    private void readMore(Library library, Stock stock) {
+        room.work((Progress progress) -> Telling.of(library), all -> {
+            told.put(library, all);
+            make();
+        });
+        room.work(
+                progress -> {
+                    checked.check(stock, progress);
+                    return stock;
+                },
+                done -> make());
+    }
+
+    void readDrafts(Library library) {
+        room.work((Progress progress) -> drafts.all(library.folder()), found -> {
+            drawn.put(library, found);
+            make();
+            if (greeted.add(library) && !found.isEmpty()) {
+                room.front().say(words(found));
+            }
+        });
+    }
+
+    private static String words(List<KeptDraft> found) {
+        String titles =
+                found.stream().map(draft -> "\"" + draft.plate().title() + "\"").collect(Collectors.joining(", "));
+        return found.size() == 1
+                ? "A draft is not saved as a version yet: " + titles + "."
+                : found.size() + " drafts are not saved as versions yet: " + titles + ".";
+    }
+
+    private void make() {
+        List<Held.Part> parts = new ArrayList<>();
+        for (Library library : room.open()) {
+            if (stocks.containsKey(library)) {
+                parts.add(new Held.Part(
+                        stocks.get(library),
+                        drawn.getOrDefault(library, List.of()),
+                        unsent.getOrDefault(library, Set.of()),
+                        told.getOrDefault(library, Map.of()),
+                        checked.errors()));
+            }
+        }
+        Held before = held;
+        making.ask(progress -> before.with(parts), now -> {
+            held = now;
+            changed.run();
+        });
+    }
+}

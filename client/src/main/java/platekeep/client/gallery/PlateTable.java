@@ -1,0 +1,178 @@
+package platekeep.client.gallery;
+
+import java.awt.Component;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.JTableHeader;
+import javax.swing.table.TableCellRenderer;
+import platekeep.client.ui.Widgets;
+import platekeep.model.find.Order;
+import platekeep.model.find.Summary;
+
+/** The plates as a list with columns; a press on a heading sorts. */
+final class PlateTable extends JTable {
+    private static final long serialVersionUID = 1L;
+
+    private transient List<Card> cards = List.of();
+    private transient Order order = Order.BEST;
+
+    /** A column. */
+    private enum Column {
+        TITLE("Title", 190, Order.By.TITLE, s -> s.title()),
+        NUMBER("Number", 70, Order.By.NUMBER, s -> s.number().orElse("")),
+        SERIES("Series", 120, Order.By.SERIES, s -> String.join(", ", s.series())),
+        AGES("Ages", 120, Order.By.AGES, s -> Card.ages(s.ages())),
+        THEMES("Themes", 170, Order.By.THEMES, s -> String.join(", ", s.themes())),
+        PLEATS("Pleats", 52, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
+        ROWS("Rows", 48, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
+        COLOURS("Colours", 58, Order.By.COLOURS, s -> "" + s.colours().size()),
+        DESIGNERS("Designers", 120, Order.By.DESIGNERS, s -> String.join(", ", s.designers())),
+        YEAR("Year", 48, Order.By.YEAR, s -> s.lastYear() == 0 ? "" : "" + s.lastYear()),
+        STATE(
+                "How far",
+                90,
+                Order.By.STATE,
+                s -> s.state().map(state -> state.word()).orElse("")),
+        MARKS(
+                "To look at",
+                100,
+                Order.By.BEST,
+                s -> s.marks().stream().map(mark -> mark.word()).collect(Collectors.joining(", "))),
+        LIBRARY("Library", 90, Order.By.LIBRARY, Summary::library);
+
+        private final String word;
+        private final int width;
+        private final Order.By by;
+        private final Function<Summary, String> text;
+
+        Column(String word, int width, Order.By by, Function<Summary, String> text) {
+            this.word = word;
+            this.width = width;
+            this.by = by;
+            this.text = text;
+        }
+
+        boolean isNumber() {
+            return this == PLEATS || this == ROWS || this == COLOURS || this == YEAR;
+        }
+    }
+
+    /**
+     * @param sort hears by which column to sort
+     */
+    PlateTable(Consumer<Order.By> sort) {
+        setName("gallery-table");
+        getAccessibleContext().setAccessibleName("Plates");
+        setModel(new Rows());
+        setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
+        setAutoResizeMode(AUTO_RESIZE_OFF);
+        setShowGrid(false);
+        setFillsViewportHeight(true);
+        setRowHeight(getRowHeight() + 6);
+        for (Column column : Column.values()) {
+            var part = getColumnModel().getColumn(column.ordinal());
+            part.setPreferredWidth(column.width);
+            part.setCellRenderer(new Cell(column));
+        }
+        setFocusTraversalKeysEnabled(true);
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Widgets.stroke("TAB"), "none");
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Widgets.stroke("shift TAB"), "none");
+        JTableHeader head = getTableHeader();
+        head.setReorderingAllowed(false);
+        head.setDefaultRenderer(new Head(head.getDefaultRenderer()));
+        head.setToolTipText("Press a heading to sort by it, once more for the other way round");
+        head.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                int at = columnAtPoint(e.getPoint());
+                if (at >= 0) {
+                    sort.accept(Column.values()[convertColumnIndexToModel(at)].by);
+                }
+            }
+        });
+    }
+
+    void show(List<Card> newCards, Order newOrder) {
+        cards = newCards;
+        order = newOrder;
+        ((Rows) getModel()).fireTableDataChanged();
+        getTableHeader().repaint();
+    }
+
+    /** The rows. */
+    private final class Rows extends AbstractTableModel {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public int getRowCount() {
+            return cards.size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return Column.values().length;
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return Column.values()[column].word;
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            Card card = cards.get(row);
+            Column wanted = Column.values()[column];
+            return card.summary()
+                    .map(wanted.text)
+                    .orElse(wanted == Column.TITLE ? card.title() : wanted == Column.MARKS ? "damaged" : "");
+        }
+    }
+
+    /** A cell; what does not fit is told on hovering. */
+    private static final class Cell extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        private final Column column;
+
+        Cell(Column column) {
+            this.column = column;
+        }
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int at) {
+            super.getTableCellRendererComponent(table, value, isSelected, false, row, at);
+            setHorizontalAlignment(column.isNumber() ? TRAILING : LEADING);
+            setBorder(Widgets.air(0, 6, 0, 6));
+            setToolTipText(value.toString().isEmpty() ? null : value.toString());
+            return this;
+        }
+    }
+
+    /** A heading; an arrow at the one that sorts. */
+    private final class Head implements TableCellRenderer {
+        private final TableCellRenderer plain;
+
+        Head(TableCellRenderer plain) {
+            this.plain = plain;
+        }
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int at) {
+            Column column = Column.values()[table.convertColumnIndexToModel(at)];
+            String arrow = order.by() == column.by && column != Column.MARKS
+                    ? order.way() == Order.Way.UP ? "  ↑" : "  ↓"
+                    : "";
+            return plain.getTableCellRendererComponent(table, value + arrow, isSelected, hasFocus, row, at);
+        }
+    }
+}
