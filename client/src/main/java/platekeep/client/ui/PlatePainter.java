@@ -115,24 +115,34 @@ public final class PlatePainter {
             paintFineLines(g, drawing, scale, clip);
         }
         paintGathering(g, drawing, scale);
-        int first = Math.max(0, (int) Math.floor(clip.y / scale.row()));
-        int last = Math.min(drawing.rows() - 1, (int) Math.floor((clip.getMaxY()) / scale.row()));
-        if (scale.pleat() < FINE) {
-            paintBars(g, drawing, scale);
-        } else if (CableStamps.serve(g.getTransform())) {
-            stamps = CableStamps.of(stamps, g.getTransform(), scale);
-            stamps.paint(g, drawing, new int[] {first, last}, columns(drawing, scale, clip));
-        } else {
-            for (int row = first; row <= last; row++) {
-                paintRow(g, drawing, row, scale, scale.top(row));
-            }
-        }
+        paintCables(g, drawing, scale);
         drawing.strands().stream()
                 .filter(strand ->
                         scale.left(strand.x2()) >= clip.x - 8 && scale.left(strand.x1()) <= clip.getMaxX() + 8)
                 .forEach(strand -> paintStrand(g, scale, strand));
         drawing.knots().forEach(knot -> paintKnot(g, scale, knot));
         paintCentre(g, drawing, scale);
+    }
+
+    /** Paints the cables of a chart alone. */
+    public void paintCables(Graphics2D g, Drawing drawing, ChartScale scale) {
+        Rectangle clip = g.getClipBounds();
+        int first = Math.max(0, (int) Math.floor(clip.y / scale.row()));
+        int last = Math.min(drawing.rows() - 1, (int) Math.floor((clip.getMaxY()) / scale.row()));
+        int[] columns = columns(drawing, scale, clip);
+        if (first > last || columns[0] > columns[1]) {
+            return;
+        }
+        if (scale.pleat() < FINE) {
+            paintBars(g, drawing, scale);
+        } else if (CableStamps.serve(g.getTransform())) {
+            stamps = CableStamps.of(stamps, g.getTransform(), scale);
+            stamps.paint(g, drawing, new int[] {first, last}, columns);
+        } else {
+            for (int row = first; row <= last; row++) {
+                paintRow(g, drawing, row, scale, scale.top(row));
+            }
+        }
     }
 
     /** Cables so small that they are bars of one colour. */

@@ -120,12 +120,26 @@ public final class Widgets {
 
     /** A menu item with its key; an empty key is none. */
     public static JMenuItem item(String name, String text, String key, Runnable press) {
-        JMenuItem item = new JMenuItem(action(text, press));
+        JMenuItem item = new PromptItem(action(text, press));
         item.setName(name);
         if (!key.isEmpty()) {
             item.setAccelerator(stroke(key));
         }
         return item;
+    }
+
+    /** Does at once what its key asks for; by itself it would look pressed for 68 ms, in which nothing else is done. */
+    private static final class PromptItem extends JMenuItem {
+        private static final long serialVersionUID = 1L;
+
+        PromptItem(Action action) {
+            super(action);
+        }
+
+        @Override
+        public void doClick(int pressTime) {
+            super.doClick(0);
+        }
     }
 
     /** Lets a key do something while the focus is in a component or in anything inside it. */

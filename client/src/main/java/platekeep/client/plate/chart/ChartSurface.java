@@ -35,6 +35,7 @@ public final class ChartSurface extends JComponent implements Accessible {
     private static final int LABELS = 34;
 
     private final transient PlatePainter painter = new PlatePainter();
+    private final transient Sheet sheet = new Sheet();
     private transient Drawing drawing;
     private transient ChartScale scale = ChartScale.whole(12);
     private PlatePainter.View way = PlatePainter.View.CHART;
@@ -333,6 +334,11 @@ public final class ChartSurface extends JComponent implements Accessible {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
+        sheet.paint(g, this::paintAll);
+        g.dispose();
+    }
+
+    private void paintAll(Graphics2D g) {
         g.setColor(
                 way == PlatePainter.View.CLOTH
                         ? new Color(Look.cloth())
@@ -343,7 +349,7 @@ public final class ChartSurface extends JComponent implements Accessible {
             g.translate(origin.x, origin.y);
             painter.paint(g, drawing, scale, way);
             PlatePainter.smooth(g);
-            new Copies(drawing).paint(g, scale);
+            new Copies(drawing).paint(g, painter, scale);
             g.setFont(UIManager.getFont("Label.font").deriveFont(11f));
             if (way == PlatePainter.View.CHART) {
                 paintLabels(g);
@@ -360,7 +366,6 @@ public final class ChartSurface extends JComponent implements Accessible {
                 new Rulers(g, this, drawing).paint();
             }
         }
-        g.dispose();
     }
 
     private void paintLabels(Graphics2D g) {

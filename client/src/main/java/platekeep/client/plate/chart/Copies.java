@@ -2,7 +2,6 @@ package platekeep.client.plate.chart;
 
 import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import platekeep.client.ui.PlatePainter;
 import platekeep.model.draw.ChartScale;
 import platekeep.model.draw.Drawing;
@@ -40,7 +39,7 @@ final class Copies {
     }
 
     /** Paints them; the chart's top left corner is the origin. */
-    void paint(Graphics2D graphics, ChartScale scale) {
+    void paint(Graphics2D graphics, PlatePainter painter, ChartScale scale) {
         for (int n = 1; n <= count(); n++) {
             Graphics2D g = (Graphics2D) graphics.create();
             g.translate(
@@ -48,13 +47,7 @@ final class Copies {
                             (double) n * drawing.plate().repeat().orElseThrow().every()),
                     0);
             g.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, FAINT));
-            PlatePainter.smooth(g);
-            Rectangle clip = g.getClipBounds();
-            int first = Math.max(0, (int) Math.floor(clip.y / scale.row()));
-            int last = Math.min(drawing.rows() - 1, (int) Math.floor(clip.getMaxY() / scale.row()));
-            for (int row = first; row <= last; row++) {
-                PlatePainter.paintRow(g, drawing, row, scale, scale.top(row));
-            }
+            painter.paintCables(g, drawing, scale);
             g.dispose();
         }
     }

@@ -32,6 +32,9 @@ public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalIn
 
     private static final float[] DASHES = {5, 4};
 
+    /** Below so many dots a pleat what is chosen is marked by plain bars. */
+    private static final double FINE = 4;
+
     /** Paints it; the chart's top left corner is the origin. */
     void paint(Graphics2D g, Drawing drawing, ChartScale scale) {
         chosen.ifPresent(area -> paintChosen(g, drawing, scale, area));
@@ -59,32 +62,26 @@ public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalIn
         int from = Math.max(area.left(), (int) Math.floor((clip.x - 4) / scale.pleat()) - 2);
         int to = Math.min(area.right(), (int) Math.ceil((clip.getMaxX() + 4) / scale.pleat()));
         g.setStroke(new BasicStroke(scale.pleat() >= 8 ? 2.2f : 1.4f));
-        for (int row = first; row <= last; row++) {
-            for (int i = from; i <= to; i++) {
-                Spot spot = new Spot(row, i);
-                if (isCable(drawing, area, spot) && isRim(drawing, area, spot)) {
-                    g.setColor(new Color(255, 255, 255, 150));
-                    g.fill(bar(drawing, scale, spot));
-                    g.setColor(accent);
-                    g.draw(bar(drawing, scale, spot));
-                }
-            }
-        }
+        area.rim(drawing.plate())
+                .ifPresent(rim -> rim.each(new int[] {first, last}, new int[] {from, to}, (row, i) -> {
+                    if (scale.pleat() < FINE) {
+                        g.setColor(accent);
+                        g.fillRect((int) scale.left(i), (int) scale.top(row), least(scale.cable()), least(scale.row()));
+                    } else {
+                        Shape bar = bar(drawing, scale, new Spot(row, i));
+                        g.setColor(new Color(255, 255, 255, 150));
+                        g.fill(bar);
+                        g.setColor(accent);
+                        g.draw(bar);
+                    }
+                }));
         if (area.isRectangle()) {
             twice(g, box(scale, area), DASHES);
         }
     }
 
-    private static boolean isCable(Drawing drawing, Area area, Spot spot) {
-        return area.has(spot) && drawing.has(spot) && drawing.rgb(spot.row(), spot.index()) != Drawing.NOTHING;
-    }
-
-    /** Whether it is one of the outermost of what is chosen. */
-    private static boolean isRim(Drawing drawing, Area area, Spot spot) {
-        return !(isCable(drawing, area, spot.moved(0, 1))
-                && isCable(drawing, area, spot.moved(0, -1))
-                && isCable(drawing, area, spot.moved(1, 0))
-                && isCable(drawing, area, spot.moved(-1, 0)));
+    private static int least(double dots) {
+        return Math.max(1, (int) dots);
     }
 
     private static Shape bar(Drawing drawing, ChartScale scale, Spot spot) {

@@ -20,6 +20,8 @@ public final class Area {
     private final int height;
     private final int width;
     private final BitSet places;
+    private Plate rimOn;
+    private Optional<Area> rim = Optional.empty();
 
     private Area(int top, int left, int height, int width, BitSet places) {
         this.top = top;
@@ -109,6 +111,75 @@ public final class Area {
             spots.add(new Spot(top + at / width, left + at % width));
         }
         return spots;
+    }
+
+    /**
+     * The next of its places in a row.
+     *
+     * @param index not left of its left end
+     * @return a position not left of the index; -1 where there is none
+     */
+    int next(int row, int index) {
+        int end = (row - top + 1) * width;
+        int from = end - width + index - left;
+        int at = from < end ? places.nextSetBit(from) : -1;
+        return at < 0 || at >= end ? -1 : index + at - from;
+    }
+
+    /**
+     * The outermost of its cables on a plate: those that lack one of the four beside them; empty where no cable lies in
+     * it. Costs little when asked again of the same plate.
+     */
+    public Optional<Area> rim(Plate plate) {
+        if (plate != rimOn) {
+            rimOn = plate;
+            rim = cables(plate).map(Area::rim);
+        }
+        return rim;
+    }
+
+    private Area rim() {
+        BitSet outer = new BitSet(places.length());
+        for (int r = 0; r < height; r++) {
+            BitSet inner = row(r);
+            inner.and(row(r - 1));
+            inner.and(row(r + 1));
+            int end = (r + 1) * width;
+            int from = places.nextSetBit(r * width);
+            while (from >= 0 && from < end) {
+                int to = Math.min(end, places.nextClearBit(from));
+                outer.set(from);
+                outer.set(to - 1);
+                int begin = r * width;
+                for (int at = inner.nextClearBit(from - begin); at < to - begin; at = inner.nextClearBit(at + 1)) {
+                    outer.set(begin + at);
+                }
+                from = places.nextSetBit(to);
+            }
+        }
+        return new Area(top, left, height, width, outer);
+    }
+
+    /** The places of one of its rows; none above and below. */
+    private BitSet row(int r) {
+        return r < 0 || r >= height ? new BitSet() : places.get(r * width, (r + 1) * width);
+    }
+
+    /** Tells a listener of each of its places in some rows and positions, all included, from the top, then the left. */
+    public void each(int[] rows, int[] positions, Each each) {
+        for (int row = Math.max(top, rows[0]); row <= Math.min(bottom(), rows[1]); row++) {
+            int last = Math.min(right(), positions[1]);
+            int i = next(row, Math.max(left, positions[0]));
+            while (i >= 0 && i <= last) {
+                each.at(row, i);
+                i = next(row, i + 1);
+            }
+        }
+    }
+
+    /** Hears of places. */
+    public interface Each {
+        void at(int row, int index);
     }
 
     /** How many places it has. */

@@ -93,12 +93,14 @@ public final class Piece {
         for (int r = 0; r < cables.height(); r++) {
             String row = plate.rows().get(cables.top() + r).cells();
             kinds.writeUp(cables.top() + r, isUp);
-            for (int i = 0; i < width; i++) {
-                if (cables.has(cables.top() + r, cables.left() + i)) {
-                    char cell = row.charAt(cables.left() + i);
-                    cells[r * width + i] = cell;
-                    up.set(r * width + i, isUp[cables.left() + i]);
-                    isUsed[cell & 127] = true;
+            for (int i = cables.next(cables.top() + r, cables.left());
+                    i >= 0;
+                    i = cables.next(cables.top() + r, i + 1)) {
+                int at = r * width + i - cables.left();
+                cells[at] = row.charAt(i);
+                isUsed[cells[at] & 127] = true;
+                if (isUp[i]) {
+                    up.set(at);
                 }
             }
         }

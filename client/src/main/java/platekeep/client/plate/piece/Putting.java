@@ -77,8 +77,8 @@ public final class Putting {
         List<Row> rows = new ArrayList<>(plate.rows());
         for (int row = cables.top(); row <= cables.bottom(); row++) {
             char[] cells = rows.get(row).cells().toCharArray();
-            for (int i = cables.left(); i <= cables.right(); i++) {
-                cells[i] = cables.has(row, i) ? Row.EMPTY : cells[i];
+            for (int i = cables.next(row, cables.left()); i >= 0; i = cables.next(row, i + 1)) {
+                cells[i] = Row.EMPTY;
             }
             rows.set(row, changed(rows.get(row), cells));
         }

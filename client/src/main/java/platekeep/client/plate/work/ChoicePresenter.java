@@ -28,8 +28,12 @@ public final class ChoicePresenter {
     private final PlatePresenter plates;
     private Optional<Piece> copied = Optional.empty();
     private Optional<Grip> grip = Optional.empty();
+    private Optional<Pending> pending = Optional.empty();
     private Optional<Area> added = Optional.empty();
     private int turned;
+
+    /** A press on what is chosen, which is lifted once it is dragged. */
+    private record Pending(Spot at, Press how) {}
 
     /** What is being moved: where it was taken, and how it lay then. */
     private record Grip(Spot at, OpenPlate.Lifted lifted) {
@@ -55,9 +59,7 @@ public final class ChoicePresenter {
         } else if (!isInside && how != Press.ADD) {
             opened.chosen(Optional.empty());
         }
-        if (isInside && how != Press.ADD) {
-            take(opened, how).ifPresent(lifted -> grip = Optional.of(new Grip(spot, lifted)));
-        }
+        pending = isInside && how != Press.ADD ? Optional.of(new Pending(spot, how)) : Optional.empty();
         plates.refresh();
     }
 
@@ -96,6 +98,8 @@ public final class ChoicePresenter {
     }
 
     void drag(OpenPlate opened, Spot spot) {
+        pending.ifPresent(p -> take(opened, p.how()).ifPresent(lifted -> grip = Optional.of(new Grip(p.at(), lifted))));
+        pending = Optional.empty();
         if (grip.isPresent()) {
             Spot by = new Spot(
                     spot.row() - grip.get().at().row(),
@@ -136,6 +140,7 @@ public final class ChoicePresenter {
 
     void release(OpenPlate opened) {
         grip = Optional.empty();
+        pending = Optional.empty();
         added = Optional.empty();
         tellTurned();
     }
