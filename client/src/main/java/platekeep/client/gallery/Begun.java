@@ -8,9 +8,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Entry;
+import platekeep.client.plate.begin.BlankChart;
 import platekeep.model.find.Summary;
 import platekeep.model.find.Surroundings;
-import platekeep.model.plate.Colour;
 import platekeep.model.plate.FromPlate;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
@@ -23,11 +23,7 @@ import platekeep.model.stitch.RowIds;
 /** Plates that are begun here, and how those that are in no version yet appear among the others. */
 final class Begun {
     /** A few colours that stand well beside each other, to begin with. */
-    static final Palette FIRST_COLOURS = Palette.EMPTY
-            .with('b', new Colour("brick", "#A63C2B", 4))
-            .with('c', new Colour("chalk", "#F4F1E8", 4))
-            .with('l', new Colour("leaf", "#4F7A3A", 4))
-            .with('s', new Colour("slate", "#3B4A59", 4));
+    static final Palette FIRST_COLOURS = BlankChart.FIRST_COLOURS;
 
     private Begun() {}
 

@@ -156,6 +156,7 @@ final class PlatePanel extends JPanel implements PlateView {
         isPaperWanted = isWanted;
         boolean isBare = shown.plate().filter(plate -> plate.rows().isEmpty()).isPresent();
         boolean isPaper = isWanted && !beside.isEmpty() || isBare;
+        beside.offerChart(isBare);
         ways.show(middle, isPaper ? "paper" : "chart");
         if (isWanted && isPaper) {
             beside.large().requestFocusInWindow();

@@ -10,6 +10,7 @@ import platekeep.client.paper.beside.BesidePresenter;
 import platekeep.client.paper.bring.BringDialogs;
 import platekeep.client.paper.bring.BringPresenter;
 import platekeep.client.plate.begin.BeginItems;
+import platekeep.client.plate.begin.BlankChart;
 import platekeep.client.plate.picture.PictureItem;
 import platekeep.client.plate.piece.Motifs;
 import platekeep.client.plate.work.PlatePresenter;
@@ -44,6 +45,7 @@ public final class PlateScreen implements Screen {
                 .current()
                 .ifPresent(
                         open -> beside.of(open.library(), open.id(), open.now().title())));
+        panel.beside().onBegin(this::beginChart);
         this.carry = new CarryItems(room, List.of(drafts, typed), panel, this::shown);
         this.room = room;
         this.menus =
@@ -86,6 +88,7 @@ public final class PlateScreen implements Screen {
         List<JMenu> all = menus.all();
         JMenu plate = all.get(0);
         plate.addSeparator();
+        plate.add(Widgets.item("menu-begin-chart", "Begin the chart…", "", this::beginChart));
         plate.add(Widgets.item("menu-add-pictures", "Add scans or photos…", "", beside::add));
         plate.add(Widgets.item("menu-turn-paper", "Paper or chart", "ctrl shift P", panel::turnPaper));
         plate.add(Widgets.item("menu-fill-in", "Facts, with the paper", "ctrl shift E", this::fillIn));
@@ -98,6 +101,19 @@ public final class PlateScreen implements Screen {
                 .current()
                 .map(open -> List.of(new Place.OnePlate(open.library(), open.id())))
                 .orElse(List.of());
+    }
+
+    private void beginChart() {
+        boolean isBare =
+                presenter.current().filter(open -> open.now().rows().isEmpty()).isPresent();
+        if (!isBare) {
+            room.front().trouble("This plate has its chart already, or no plate is open.");
+            return;
+        }
+        BlankChart.ask(panel)
+                .ifPresent(chart -> presenter
+                        .draw()
+                        .facts("Begin the chart", plate -> chart.on(plate, new java.security.SecureRandom())));
     }
 
     private void fillIn() {

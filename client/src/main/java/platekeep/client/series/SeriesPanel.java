@@ -107,7 +107,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
         Widgets.styled(title, "font: +4");
         title.addActionListener(e -> presenter.title(title.getText()));
         onLeaving(title, () -> presenter.title(title.getText()));
-        head.add(title, "wmin 120, wmax 360");
+        head.add(title, "wmin 190, wmax 360");
         head.add(counter, "wmin 0");
         head.add(Widgets.button("series-add", "Add plates…", () -> presenter.add()));
         head.add(save);
@@ -163,7 +163,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
         side.add(Widgets.scroll("series-colours-scroll", colours), "hmin 120");
         side.add(equal);
         side.add(Widgets.button(
-                "series-keep-colours", "Shared ones are the series'", () -> presenter.keepSharedColours()));
+                "series-keep-colours", "Keep those shared for drawing", () -> presenter.keepSharedColours()));
         JLabel heading = Widgets.heading("Notes");
         heading.setLabelFor(notes);
         side.add(heading);

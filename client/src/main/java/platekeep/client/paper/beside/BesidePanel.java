@@ -10,6 +10,7 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -42,6 +43,8 @@ public final class BesidePanel extends JPanel implements BesideView {
     private final BigPicture large;
     private transient Runnable seen = () -> {};
     private transient Runnable changed = () -> {};
+    private transient Runnable charted = () -> {};
+    private JButton begin;
 
     public BesidePanel(Tasks tasks, Thumbnails thumbnails) {
         super(new BorderLayout());
@@ -76,7 +79,10 @@ public final class BesidePanel extends JPanel implements BesideView {
         buttons.setBorder(Widgets.edge(1, 0, 0, 0));
         buttons.add(Widgets.button("beside-add", "Add…", () -> presenter.add()));
         buttons.add(Widgets.button("beside-large-button", "Large (Enter)", () -> seen.run()), "wrap");
-        buttons.add(Widgets.button("beside-put-away", "Put away…", this::putAway), "span 2");
+        buttons.add(Widgets.button("beside-put-away", "Put away…", this::putAway), "span 2, wrap");
+        begin = Widgets.mainButton("beside-begin", "Begin the chart…", () -> charted.run());
+        begin.setVisible(false);
+        buttons.add(begin, "span 2, hidemode 3");
         return buttons;
     }
 
@@ -93,6 +99,16 @@ public final class BesidePanel extends JPanel implements BesideView {
     public void ears(Runnable large, Runnable others) {
         this.seen = large;
         this.changed = others;
+    }
+
+    /** Says what to do when she wants to chart what is only a scan yet. */
+    public void onBegin(Runnable begins) {
+        this.charted = begins;
+    }
+
+    /** Offers to begin a chart where there is none. */
+    public void offerChart(boolean isBare) {
+        begin.setVisible(isBare);
     }
 
     /** Where the chosen one is seen large. */
