@@ -87,7 +87,7 @@ public interface Library extends AutoCloseable {
     /**
      * Reads such texts, each once, in no certain order.
      *
-     * @param each is given what was read, one at a time, on any thread
+     * @param each is given what was read, on several threads at a time
      * @throws java.util.concurrent.CancellationException when the progress says so
      */
     void readPast(List<PastPlate> which, Progress progress, BiConsumer<PastPlate, Entry> each) throws LibraryException;

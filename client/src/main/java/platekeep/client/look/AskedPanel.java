@@ -47,7 +47,10 @@ final class AskedPanel extends JPanel {
     private transient Wanted wanted = Wanted.USUAL;
     private boolean isShowing;
 
-    AskedPanel(Pictures pictures, Supplier<LookPresenter> presenter) {
+    /**
+     * @param toHits puts the focus on what was found
+     */
+    AskedPanel(Pictures pictures, Supplier<LookPresenter> presenter, Runnable toHits) {
         super(new BorderLayout());
         this.presenter = presenter;
         setName("look-asked");
@@ -70,7 +73,7 @@ final class AskedPanel extends JPanel {
         column.add(picture, "h 146!, wrap, gaptop 10");
         column.add(title, "wmin 0, wrap, gapbottom 6");
         addOptions(column);
-        setUpWords();
+        setUpWords(toHits);
         add(Widgets.scroll("look-asked-scroll", column), BorderLayout.CENTER);
     }
 
@@ -129,11 +132,13 @@ final class AskedPanel extends JPanel {
         presenter.get().wanted(change.apply(wanted));
     }
 
-    private void setUpWords() {
+    private void setUpWords(Runnable toHits) {
         words.setName("look-words");
         words.putClientProperty("JTextField.placeholderText", "Words it once had");
         words.putClientProperty("JTextField.leadingIcon", Sign.SEARCH.icon(16));
         words.getAccessibleContext().setAccessibleName("Words in old versions");
+        Widgets.onOwnKey(words, "ENTER", toHits);
+        Widgets.onOwnKey(words, "DOWN", toHits);
         words.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent e) {
@@ -160,6 +165,10 @@ final class AskedPanel extends JPanel {
 
     private void ask() {
         presenter.get().words(words.getText());
+    }
+
+    boolean takesWords() {
+        return words.isVisible();
     }
 
     boolean isTyping() {

@@ -49,7 +49,7 @@ final class LookPanel extends JPanel implements LookView {
         setName("look");
         Pictures pictures = new Pictures(tasks, thumbnails, this::repaint);
         this.cell = new LookCell(pictures);
-        this.asked = new AskedPanel(pictures, () -> presenter);
+        this.asked = new AskedPanel(pictures, () -> presenter, this::enter);
         this.detail = new DetailPanel(pictures, this::act);
         add(asked, BorderLayout.WEST);
         add(middlePart(), BorderLayout.CENTER);
@@ -140,7 +140,7 @@ final class LookPanel extends JPanel implements LookView {
     void enter() {
         if (list.getModel().getSize() > 0) {
             list.requestFocusInWindow();
-        } else if (stop.isVisible()) {
+        } else if (stop.isVisible() && !asked.takesWords()) {
             // hits are to come, and take it then
             middle.requestFocusInWindow();
         } else {

@@ -174,7 +174,7 @@ public final class LookPresenter implements RoomListener {
             return new LikeHunt(open, sights, like.plate(), options.times());
         }
         if (wanted instanceof Sought.WithMotif motif) {
-            return new MotifHunt(open, motif.motif(), options);
+            return new MotifHunt(open, sights, motif.motif(), options);
         }
         if (wanted instanceof Sought.OnceSaid said) {
             return new OnceSaidHunt(open, sights, said.words());

@@ -2,12 +2,12 @@ package platekeep.client.look;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
@@ -26,13 +26,15 @@ final class MotifHunt implements Hunt {
     private static final int PLACES = 20;
 
     private final List<Library> libraries;
+    private final Sights sights;
     private final Optional<MotifFinder> finder;
     private final Options.Times times;
     private final List<Hit> hits = new ArrayList<>();
     private int all;
 
-    MotifHunt(List<Library> libraries, Plate motif, Options options) {
+    MotifHunt(List<Library> libraries, Sights sights, Plate motif, Options options) {
         this.libraries = libraries;
+        this.sights = sights;
         this.finder = Motif.of(motif).map(m -> new MotifFinder(m, options.motif()));
         this.times = options.times();
     }
@@ -68,7 +70,9 @@ final class MotifHunt implements Hunt {
             }
             Entry entry = entries.get(i);
             Optional<Plate> plate = entry.plate();
-            List<Occurrence> places = plate.map(p -> finder.get().in(p, PLACES)).orElse(List.of());
+            List<Occurrence> places = plate.filter(p -> finder.get().mayBeIn(sights.trace(entry.content(), p)))
+                    .map(p -> finder.get().in(p, PLACES))
+                    .orElse(List.of());
             if (!places.isEmpty()) {
                 here.add(plate.get().id());
                 add(new Hit(
@@ -98,10 +102,11 @@ final class MotifHunt implements Hunt {
 
     /** Of each plate that does not contain it now the newest version that did. */
     private void once(Library library, Set<String> here, Progress progress) throws LibraryException {
-        List<PastPlate> past = library.past().stream()
-                .filter(one -> !one.isNow() && !here.contains(one.plateId()))
+        List<PastPlate> past = sights.past(library, progress).stream()
+                .filter(one -> !here.contains(one.plateId()))
+                .filter(one -> sights.trace(one).filter(finder.get()::mayBeIn).isPresent())
                 .toList();
-        Map<PastPlate, List<Occurrence>> found = new LinkedHashMap<>();
+        Map<PastPlate, List<Occurrence>> found = new ConcurrentHashMap<>();
         library.readPast(past, progress, (one, entry) -> {
             List<Occurrence> places =
                     entry.plate().map(p -> finder.get().in(p, PLACES)).orElse(List.of());

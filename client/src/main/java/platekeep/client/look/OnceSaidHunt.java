@@ -1,7 +1,6 @@
 package platekeep.client.look;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +9,6 @@ import java.util.function.Consumer;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.PastPlate;
-import platekeep.client.library.Version;
 import platekeep.client.task.Progress;
 import platekeep.model.look.Mirror;
 
@@ -57,16 +55,11 @@ final class OnceSaidHunt implements Hunt {
         List<PastPlate> past = sights.past(library, progress);
         Set<String> out = new HashSet<>();
         for (Sight sight : sights.now(List.of(library), progress)) {
-            if (PlateWords.hasAll(PlateWords.of(sight.plate()), asked)) {
+            if (PlateWords.hasAll(sights.words(sight.content(), sight.plate()), asked)) {
                 out.add(sight.plate().id());
             }
         }
-        Map<String, String> reasons = new HashMap<>();
-        for (Version version : library.versions(Integer.MAX_VALUE)) {
-            reasons.put(
-                    version.id(),
-                    PlateWords.plain(version.reason() + " " + version.inNameOf().name()));
-        }
+        Map<String, String> reasons = sights.reasons(library);
         List<PastPlate> newest = new ArrayList<>();
         for (PastPlate one : past) {
             String words = sights.words(one) + reasons.getOrDefault(one.versionId(), "");

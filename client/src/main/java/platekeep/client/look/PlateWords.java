@@ -3,7 +3,6 @@ package platekeep.client.look;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import platekeep.model.plate.Age;
@@ -12,7 +11,6 @@ import platekeep.model.plate.Plate;
 /** All words of a plate, plain and each after a blank, so that the beginnings of words are found in them. */
 final class PlateWords {
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
-    private static final Pattern GAPS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     private PlateWords() {}
 
@@ -35,10 +33,20 @@ final class PlateWords {
     }
 
     static String plain(String text) {
-        String letters = ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
-                .replaceAll("")
-                .toLowerCase(Locale.ROOT);
-        return " " + GAPS.matcher(letters).replaceAll(" ").strip();
+        String letters = Normalizer.isNormalized(text, Normalizer.Form.NFKD)
+                ? text
+                : ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
+                        .replaceAll("");
+        StringBuilder out = new StringBuilder(letters.length() + 1);
+        boolean isGap = true;
+        for (int at = 0; at < letters.length(); at += Character.charCount(letters.codePointAt(at))) {
+            int letter = letters.codePointAt(at);
+            if (Character.isLetterOrDigit(letter)) {
+                out.append(isGap ? " " : "").appendCodePoint(Character.toLowerCase(letter));
+            }
+            isGap = !Character.isLetterOrDigit(letter);
+        }
+        return out.toString();
     }
 
     /** The words of a question, each after a blank; a plural is asked for as its singular, which it begins with. */

@@ -1,35 +1,41 @@
 package platekeep.client.look;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.PastPlate;
+import platekeep.client.library.Version;
 import platekeep.client.task.Progress;
 import platekeep.model.look.Signature;
+import platekeep.model.look.Trace;
 import platekeep.model.plate.Plate;
 
 /**
- * What plates look like, and what they once said, remembered by the id of their content so that each is made out once.
- * Kept in memory only: reading a plate costs as much as making its signature out. For many threads.
+ * What plates look like, and what they once said, remembered by the id of their content so that each is made out once
+ * and each text that is no more is read once. Kept in memory only, about a kilobyte a text. For many threads.
  */
 final class Sights {
     private final Map<String, Optional<Signature>> signatures = new ConcurrentHashMap<>();
+    private final Map<String, Trace> traces = new ConcurrentHashMap<>();
     private final Map<String, String> texts = new ConcurrentHashMap<>();
+    private final Map<String, String> reasons = new ConcurrentHashMap<>();
 
     /** Forgets everything, as when libraries were closed. */
     void forget() {
         signatures.clear();
+        traces.clear();
         texts.clear();
+        reasons.clear();
     }
 
-    /** All plates of some libraries as they are now. */
+    /** All plates of some libraries as they are now, with what they look like. */
     List<Sight> now(List<Library> libraries, Progress progress) throws LibraryException {
         List<Sight> sights = new ArrayList<>();
         for (Library library : libraries) {
@@ -58,17 +64,31 @@ final class Sights {
         return signatures.computeIfAbsent(content, c -> Signature.of(plate));
     }
 
-    /** The texts that plates of a library have no more; of each the signature and the words are known afterwards. */
+    /** What patches a plate's chart has. */
+    Trace trace(String content, Plate plate) {
+        return traces.computeIfAbsent(content, c -> Trace.of(plate));
+    }
+
+    /** The words of a plate, in the form of {@link PlateWords}. */
+    String words(String content, Plate plate) {
+        return texts.computeIfAbsent(content, c -> PlateWords.of(plate));
+    }
+
+    /** The texts that plates of a library have no more, the newest first; all about them is known afterwards. */
     List<PastPlate> past(Library library, Progress progress) throws LibraryException {
         List<PastPlate> past =
                 library.past().stream().filter(one -> !one.isNow()).toList();
-        List<PastPlate> unknown =
-                past.stream().filter(one -> !texts.containsKey(one.content())).toList();
+        List<PastPlate> unknown = past.stream().filter(this::isUnknown).toList();
         library.readPast(unknown, progress, (one, entry) -> {
             signatures.put(one.content(), entry.plate().flatMap(Signature::of));
             texts.put(one.content(), entry.plate().map(PlateWords::of).orElse(""));
+            entry.plate().ifPresent(plate -> traces.put(one.content(), Trace.of(plate)));
         });
         return past;
+    }
+
+    private boolean isUnknown(PastPlate past) {
+        return !signatures.containsKey(past.content()) || !texts.containsKey(past.content());
     }
 
     /** What a text that was read looks like. */
@@ -76,14 +96,25 @@ final class Sights {
         return signatures.getOrDefault(past.content(), Optional.empty());
     }
 
-    /** The words of a text that was read, in the form of {@link PlateWords}. */
+    /** What patches a text that was read has; empty where it is damaged. */
+    Optional<Trace> trace(PastPlate past) {
+        return Optional.ofNullable(traces.get(past.content()));
+    }
+
+    /** The words of a text that was read. */
     String words(PastPlate past) {
         return texts.getOrDefault(past.content(), "");
     }
 
-    /** The ids of the plates that are there. */
-    static Set<String> ids(List<Sight> now) {
-        return Set.copyOf(
-                now.stream().map(sight -> sight.plate().id()).distinct().toList());
+    /** The reasons of all versions of a library and who made them, by their ids, as words. */
+    Map<String, String> reasons(Library library) throws LibraryException {
+        Map<String, String> all = new HashMap<>();
+        for (Version version : library.versions(Integer.MAX_VALUE)) {
+            String hand = version.inNameOf().name();
+            all.put(
+                    version.id(),
+                    reasons.computeIfAbsent(version.id(), id -> PlateWords.plain(version.reason() + " " + hand)));
+        }
+        return all;
     }
 }

@@ -12,9 +12,13 @@ import java.util.PriorityQueue;
  * tenth of a microsecond for each plate, reading of its ground and mirroring; nothing is left out to be quicker.
  */
 public final class Looks {
+    /** Words of one step of what is covered. */
+    private static final int PLANE = Signature.COVER_WORDS / Signature.STEPS;
+
     private final long[] words;
     private final int[] owners;
     private final int[] covers;
+    private final int[] middles;
     private final List<Signature> signatures;
 
     /**
@@ -37,13 +41,15 @@ public final class Looks {
         this.words = new long[readings * Signature.WORDS];
         this.owners = new int[readings];
         this.covers = new int[readings];
+        this.middles = new int[readings];
         this.signatures = new ArrayList<>();
         int reading = 0;
         for (int i = 0; i < all.size(); i++) {
             long[] bits = all.get(i).map(Signature::bits).orElse(new long[0]);
             System.arraycopy(bits, 0, words, reading * Signature.WORDS, bits.length);
             for (int of = 0; of < bits.length; of += Signature.WORDS) {
-                covers[reading] = Signature.count(bits, of);
+                covers[reading] = Signature.count(bits, of, 0, Signature.COVER_WORDS);
+                middles[reading] = Signature.count(bits, of, PLANE, 2 * PLANE);
                 owners[reading++] = i;
                 signatures.add(all.get(i).get());
             }
@@ -139,10 +145,19 @@ public final class Looks {
 
     /** As {@link Signature#likeness} without the proportions; where what is covered rules a likeness out, 0. */
     private double likeness(long[] turned, int own, int r, double least) {
-        int both = 0;
         int from = r * Signature.WORDS;
-        for (int i = 0; i < Signature.COVER_WORDS; i++) {
+        int both = 0;
+        for (int i = PLANE; i < 2 * PLANE; i++) {
             both += Long.bitCount(turned[i] & words[from + i]);
+        }
+        // what the two other planes share is at most what either has there
+        int mostBoth = both + Math.min(own - Signature.count(turned, 0, PLANE, 2 * PLANE), covers[r] - middles[r]);
+        if ((mostBoth / (double) (own + covers[r] - mostBoth) + 1) / 2 < least) {
+            return 0;
+        }
+        for (int i = 0; i < PLANE; i++) {
+            both += Long.bitCount(turned[i] & words[from + i])
+                    + Long.bitCount(turned[2 * PLANE + i] & words[from + 2 * PLANE + i]);
         }
         int either = own + covers[r] - both;
         double cover = either == 0 ? 1 : both / (double) either;

@@ -66,6 +66,11 @@ public final class MotifFinder {
         return found;
     }
 
+    /** Whether the motif may be in the chart that left a trace; what is denied is not. */
+    public boolean mayBeIn(Trace trace) {
+        return patterns.stream().anyMatch(pattern -> trace.hasAll(pattern.traces));
+    }
+
     /** The motif in one way to mirror it. */
     private static final class Pattern {
         private static final int KEYS = 128;
@@ -73,6 +78,7 @@ public final class MotifFinder {
         private final Motif motif;
         private final Mirror mirror;
         private final Wanted wanted;
+        private final Set<Integer> traces;
         private final byte[] cells;
         private final int width;
         private final int height;
@@ -89,6 +95,7 @@ public final class MotifFinder {
             this.wanted = wanted;
             this.width = motif.width();
             this.height = motif.height();
+            this.traces = Trace.of(motif, wanted.gaps());
             this.cells = new byte[width * height];
             for (int at = 0; at < cells.length; at++) {
                 cells[at] = (byte) motif.at(at / width, at % width);

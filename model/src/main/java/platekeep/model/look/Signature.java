@@ -112,10 +112,10 @@ public final class Signature {
         return either == 0 ? 1 : both / (double) either;
     }
 
-    /** How much a reading covers, as a number that mirroring leaves alone. */
-    static int count(long[] bits, int from) {
+    /** How many bits are set in some words of a reading. */
+    static int count(long[] bits, int reading, int from, int to) {
         int count = 0;
-        for (int i = from; i < from + COVER_WORDS; i++) {
+        for (int i = reading + from; i < reading + to; i++) {
             count += Long.bitCount(bits[i]);
         }
         return count;

@@ -35,9 +35,31 @@ class MotifFinderPropertyTest {
         Plate cutFrom = random.nextBoolean() ? plate : chart(random, 3, 5);
         Plate part = part(cutFrom, random);
         Wanted wanted = new Wanted(colours, gaps, mirrors, kind);
-        Motif.of(part)
-                .ifPresent(motif -> assertThat(places(new MotifFinder(motif, wanted).in(plate, MANY)))
-                        .isEqualTo(tried(plate, part, wanted)));
+        Motif.of(part).ifPresent(motif -> {
+            MotifFinder finder = new MotifFinder(motif, wanted);
+            TreeSet<String> places = places(finder.in(plate, MANY));
+            assertThat(places).isEqualTo(tried(plate, part, wanted));
+            assertThat(places.isEmpty() || finder.mayBeIn(Trace.of(plate)))
+                    .as("no chart that has it is denied")
+                    .isTrue();
+        });
+    }
+
+    /** Larger parts, of which a trace tells more. */
+    @Property(tries = 100, seed = "20261127")
+    void aTraceDeniesNothingThatIsThere(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        Plate plate = chart(random, 12, 40);
+        Plate part = plate.edit()
+                .rows(plate.rows().subList(3, 9).stream()
+                        .map(r -> r.withCells(r.cells().substring(10, 30)))
+                        .toList())
+                .pleats(plate.pleats().map(p -> p.withEnds(1, 21)))
+                .build();
+        for (Plate turned : List.of(part, Edited.leftRight(part), Edited.topBottom(part))) {
+            MotifFinder finder = new MotifFinder(Motif.of(turned).orElseThrow(), Wanted.USUAL);
+            assertThat(finder.mayBeIn(Trace.of(plate))).isTrue();
+        }
     }
 
     private static TreeSet<String> places(List<Occurrence> found) {

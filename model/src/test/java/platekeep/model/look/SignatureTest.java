@@ -117,6 +117,15 @@ class SignatureTest {
     }
 
     @Test
+    void aTraceTellsAtOnceWhereAMotifCannotBe() {
+        MotifFinder boat = new MotifFinder(Motif.of(BOAT).orElseThrow(), Wanted.USUAL);
+        assertThat(boat.mayBeIn(Trace.of(Edited.leftRight(Edited.moved(BOAT, 3, 9, 1, 4)))))
+                .isTrue();
+        assertThat(boat.mayBeIn(Trace.of(HOUSE))).isFalse();
+        assertThat(boat.mayBeIn(Trace.of(TREE))).isFalse();
+    }
+
+    @Test
     void doublesAreFoundOnceForEachPairOfReadings() {
         List<Plate> plates = List.of(BOAT, HOUSE, Edited.leftRight(BOAT), TREE);
         Looks looks = new Looks(plates.stream().map(Signature::of).toList());

@@ -193,7 +193,7 @@ public final class Entries {
         T at(int index);
     }
 
-    /** Hears what was read, one at a time. */
+    /** Hears what was read, on several threads at a time. */
     @FunctionalInterface
     public interface Heard {
         void read(int index, Entry entry);
@@ -206,7 +206,6 @@ public final class Entries {
      */
     public void readOnce(int count, Named<String> paths, Named<ObjectId> contents, Progress progress, Heard heard)
             throws IOException {
-        Object turn = new Object();
         new InParts(helpers).each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
             if (progress.cancelled()) {
                 throw new CancellationException();
@@ -215,9 +214,7 @@ public final class Entries {
                 for (int i = from; i < to; i++) {
                     ObjectId content = contents.at(i);
                     Entry entry = parse(paths.at(i), content, store.bytes(reader, paths.at(i), content));
-                    synchronized (turn) {
-                        heard.read(i, entry);
-                    }
+                    heard.read(i, entry);
                 }
             }
         });
