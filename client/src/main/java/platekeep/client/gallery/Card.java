@@ -17,8 +17,8 @@ import platekeep.model.text.Problem;
  * @param content the id of its content, under which its picture is kept
  * @param plate what to draw; empty for a file that is damaged
  * @param title its title, or the file's name
- * @param facts number and ages in one line
- * @param size pleats and rows, or why the file is damaged
+ * @param facts the ages in few words
+ * @param size number, pleats and rows, or why the file is damaged
  * @param marks what needs to be known at a glance
  * @param library the name of its library
  * @param summary what it is found by; empty for a file that is damaged
@@ -65,8 +65,8 @@ public record Card(
                 item.entry().content(),
                 item.plate(),
                 summary.title(),
-                facts(summary),
-                summary.pleats() == 0 ? "no chart yet" : summary.pleats() + " pleats, " + summary.rows() + " rows",
+                ages(summary.ages()),
+                size(summary),
                 marks(summary),
                 item.library().name(),
                 Optional.of(summary));
@@ -86,23 +86,29 @@ public record Card(
                 Optional.empty());
     }
 
-    private static String facts(Summary summary) {
-        List<String> facts = new ArrayList<>();
-        summary.number().ifPresent(facts::add);
-        if (!summary.ages().isEmpty()) {
-            facts.add(ages(summary.ages()));
-        }
-        return String.join("  ·  ", facts);
+    private static String size(Summary summary) {
+        String size =
+                summary.pleats() == 0 ? "no chart yet" : summary.pleats() + " pleats, " + summary.rows() + " rows";
+        return summary.number().map(number -> number + "  ·  " + size).orElse(size);
     }
 
     /** Ages in few words: three and more that follow each other as from one to another. */
     static String ages(List<Age> ages) {
-        int span = ages.isEmpty()
-                ? 0
-                : ages.get(ages.size() - 1).ordinal() - ages.get(0).ordinal() + 1;
-        return span == ages.size() && span > 2
-                ? ages.get(0).word() + " to " + ages.get(span - 1).word()
-                : ages.stream().map(Age::word).collect(Collectors.joining(", "));
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < ages.size(); i++) {
+            int last = i;
+            while (last + 1 < ages.size()
+                    && ages.get(last + 1).ordinal() == ages.get(last).ordinal() + 1) {
+                last++;
+            }
+            if (last - i > 1) {
+                words.add(ages.get(i).word() + " to " + ages.get(last).word());
+                i = last;
+            } else {
+                words.add(ages.get(i).word());
+            }
+        }
+        return String.join(", ", words);
     }
 
     private static List<Mark> marks(Summary summary) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import platekeep.client.draft.Drafts;
+import platekeep.client.gallery.tag.TagView;
 import platekeep.client.library.Change;
 import platekeep.client.library.Library;
 import platekeep.client.library.Saving;
@@ -13,6 +14,7 @@ import platekeep.client.room.RoomListener;
 import platekeep.client.room.Sought;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
+import platekeep.model.find.Summary;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 
@@ -85,6 +87,20 @@ public final class GalleryPresenter implements RoomListener {
                 .flatMap(card -> item(card).stream())
                 .flatMap(item -> item.plate().map(plate -> new Place.OnePlate(item.library(), plate.id())).stream())
                 .toList();
+    }
+
+    /** The plates of cards that are saved in a library, with what they are found by. */
+    public List<TagView.Chosen> taggable(List<Card> cards) {
+        return cards.stream()
+                .filter(card -> item(card).isPresent() && card.summary().isPresent())
+                .map(card -> new TagView.Chosen(
+                        item(card).get().library(), card.summary().get()))
+                .toList();
+    }
+
+    /** What all plates of the open libraries are found by. */
+    public List<Summary> summaries() {
+        return narrowing.held().index().all();
     }
 
     /** Shows what is like a plate. */

@@ -7,6 +7,8 @@ import javax.swing.JMenu;
 import javax.swing.JPopupMenu;
 import platekeep.client.carry.CarryItems;
 import platekeep.client.draft.Drafts;
+import platekeep.client.gallery.tag.TagDialogs;
+import platekeep.client.gallery.tag.TagPresenter;
 import platekeep.client.paper.PaperShelf;
 import platekeep.client.paper.bring.BringItems;
 import platekeep.client.plate.begin.BeginItems;
@@ -26,6 +28,7 @@ public final class GalleryScreen implements Screen {
     private final BringItems bring;
     private final CarryItems carry;
     private final SearchItems searches;
+    private final TagPresenter tags;
     private final Workroom room;
 
     /**
@@ -45,6 +48,7 @@ public final class GalleryScreen implements Screen {
         this.begin = new BeginItems(room, drafts, panel);
         this.bring = new BringItems(room, panel);
         this.carry = new CarryItems(room, List.of(drafts, typed), panel, this::chosen);
+        this.tags = new TagPresenter(room, new TagDialogs(panel), presenter::summaries);
         this.searches = new SearchItems(panel, presenter.narrowing());
         panel.presenter(presenter);
         panel.popup(this::popup);
@@ -123,7 +127,33 @@ public final class GalleryScreen implements Screen {
         menu.addSeparator();
         menu.add(Widgets.item("menu-put-away", "Put away…", "DELETE", panel::putChosenAway));
         menu.add(Widgets.item("menu-bring-back", "Bring back a plate…", "ctrl shift B", presenter::bringBack));
-        return List.of(menu, searches.menu());
+        return List.of(menu, tagMenu(), searches.menu());
+    }
+
+    private JMenu tagMenu() {
+        JMenu menu = new JMenu("Tags");
+        menu.setName("menu-tags");
+        menu.setMnemonic('T');
+        menu.add(Widgets.item("menu-tag", "Tag the chosen plates…", "ctrl T", this::tag));
+        if (room.open().size() < 2) {
+            menu.add(Widgets.item(
+                    "menu-themes",
+                    "Themes of the library…",
+                    "ctrl shift T",
+                    () -> room.open().forEach(tags::themes)));
+        } else {
+            room.open()
+                    .forEach(library -> menu.add(Widgets.item(
+                            "menu-themes-" + library.name(),
+                            "Themes of " + library.name() + "…",
+                            "",
+                            () -> tags.themes(library))));
+        }
+        return menu;
+    }
+
+    private void tag() {
+        tags.tag(presenter.taggable(panel.chosenCards()));
     }
 
     private JPopupMenu popup() {
@@ -131,6 +161,7 @@ public final class GalleryScreen implements Screen {
         menu.add(Widgets.action("Open", panel::openChosen));
         menu.add(Widgets.action("New plate from this one", panel::beginFromChosen));
         menu.add(Widgets.action("Plates like this one", panel::likeChosen));
+        menu.add(Widgets.action("Tags…", this::tag));
         if (panel.chosenCards().size() == 2) {
             menu.add(Widgets.action("Compare the two", panel::compareChosen));
         }

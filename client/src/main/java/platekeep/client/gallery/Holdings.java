@@ -78,21 +78,26 @@ final class Holdings {
                             stocks.put(library, stock);
                             make();
                             readDrafts(library);
-                            room.work((Progress progress) -> library.unsent(), ids -> {
-                                unsent.put(library, ids);
-                                make();
-                            });
                             readMore(library, stock);
                         },
                         changed));
         changed.run();
     }
 
+    /** One after the other, so that other work finds its way between them. */
     private void readMore(Library library, Stock stock) {
-        room.work((Progress progress) -> Telling.of(library), all -> {
-            told.put(library, all);
+        room.work((Progress progress) -> library.unsent(), ids -> {
+            unsent.put(library, ids);
             make();
+            room.work((Progress more) -> Telling.of(library), all -> {
+                told.put(library, all);
+                make();
+                check(stock);
+            });
         });
+    }
+
+    private void check(Stock stock) {
         room.work(
                 progress -> {
                     checked.check(stock, progress);

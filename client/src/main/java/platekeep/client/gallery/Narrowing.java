@@ -41,7 +41,7 @@ public final class Narrowing {
         this.view = view;
         this.holdings = holdings;
         this.saved = new SavedSearches(room.settings());
-        this.asking = new Latest<>(room);
+        this.asking = Latest.answers(room);
     }
 
     Held held() {

@@ -10,12 +10,27 @@ import platekeep.client.task.Tasks;
  * @param <T> what the work gives
  */
 public final class Latest<T> {
-    private final Workroom room;
+    private final Lane<T> lane;
     private Optional<Runnable> waiting = Optional.empty();
     private boolean isRunning;
 
+    /** Where the work is done. */
+    private interface Lane<T> {
+        void work(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise);
+    }
+
+    private Latest(Lane<T> lane) {
+        this.lane = lane;
+    }
+
+    /** For work that may take its time. */
     public Latest(Workroom room) {
-        this.room = room;
+        this((Lane<T>) room::work);
+    }
+
+    /** For work that is done within a blink and must not wait behind what is not. */
+    public static <T> Latest<T> answers(Workroom room) {
+        return new Latest<>((Lane<T>) room::answer);
     }
 
     /** Does the work, unless newer work is asked for before it begins; the answer to older work is not told. */
@@ -25,7 +40,7 @@ public final class Latest<T> {
             return;
         }
         isRunning = true;
-        room.work(
+        lane.work(
                 work,
                 result -> {
                     isRunning = false;

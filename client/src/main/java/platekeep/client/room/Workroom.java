@@ -12,6 +12,7 @@ import platekeep.client.library.Libraries;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.settings.Settings;
+import platekeep.client.task.Outcome;
 import platekeep.client.task.Progress;
 import platekeep.client.task.Tasks;
 
@@ -142,22 +143,29 @@ public final class Workroom {
 
     /** The same, where something has to be set right again after it went wrong or was cancelled. */
     public <T> Tasks.Running work(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
-        return tasks.run(
-                work,
-                outcome -> outcome.fold(
-                        result -> {
-                            done.accept(result.value());
-                            return true;
-                        },
-                        failed -> {
-                            trouble(failed.why());
-                            otherwise.run();
-                            return false;
-                        },
-                        cancelled -> {
-                            otherwise.run();
-                            return false;
-                        }));
+        return tasks.run(work, told(done, otherwise));
+    }
+
+    /** The same for what is done within a blink and must not wait behind what is not. */
+    public <T> Tasks.Running answer(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
+        return tasks.answer(work, told(done, otherwise));
+    }
+
+    private <T> Consumer<Outcome<T>> told(Consumer<T> done, Runnable otherwise) {
+        return outcome -> outcome.fold(
+                result -> {
+                    done.accept(result.value());
+                    return true;
+                },
+                failed -> {
+                    trouble(failed.why());
+                    otherwise.run();
+                    return false;
+                },
+                cancelled -> {
+                    otherwise.run();
+                    return false;
+                });
     }
 
     /** Tells what went wrong, in plain words. */

@@ -1,5 +1,6 @@
 package platekeep.client.task;
 
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -21,6 +22,7 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     private final Executor eventThread;
     private final Consumer<RuntimeException> bugs;
     private final ThreadPoolExecutor workers = pool(WORKERS, "platekeep-work-");
+    private final ThreadPoolExecutor answers = pool(1, "platekeep-answer-");
     private final Executor helpers = new Helpers();
 
     /**
@@ -45,6 +47,13 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     }
 
     @Override
+    public <T> Running answer(Work<T> work, Consumer<Outcome<T>> answer) {
+        Job<T> job = new Job<>(work, step -> {}, answer);
+        answers.execute(job);
+        return job;
+    }
+
+    @Override
     public void onEventThread(Runnable something) {
         eventThread.execute(something);
     }
@@ -57,8 +66,10 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     /** Takes no more work; what is under way may finish, what waits is forgotten without an answer. */
     @Override
     public void close() {
-        workers.getQueue().clear();
-        workers.shutdown();
+        List.of(workers, answers).forEach(pool -> {
+            pool.getQueue().clear();
+            pool.shutdown();
+        });
     }
 
     private static ThreadPoolExecutor pool(int threads, String prefix) {

@@ -50,6 +50,14 @@ public interface Tasks {
         return run(work, step -> {}, answer);
     }
 
+    /**
+     * Starts work that is done within a blink, such as the answer to a key. It never waits behind long work, only behind
+     * other work of its kind.
+     */
+    default <T> Running answer(Work<T> work, Consumer<Outcome<T>> answer) {
+        return run(work, answer);
+    }
+
     /** Runs something on the event thread soon. */
     void onEventThread(Runnable something);
 

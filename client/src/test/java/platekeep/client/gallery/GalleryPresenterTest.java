@@ -172,7 +172,8 @@ class GalleryPresenterTest {
     void agesThatFollowEachOtherAreToldInFewWords() {
         assertThat(Card.ages(List.of(Age.INFANT, Age.TODDLER, Age.CHILD))).isEqualTo("infant to child");
         assertThat(Card.ages(List.of(Age.INFANT, Age.TODDLER))).isEqualTo("infant, toddler");
-        assertThat(Card.ages(List.of(Age.NEWBORN, Age.TODDLER, Age.CHILD))).isEqualTo("newborn, toddler, child");
+        assertThat(Card.ages(List.of(Age.NEWBORN, Age.INFANT, Age.TODDLER, Age.GROWN_UP)))
+                .isEqualTo("newborn to toddler, grown-up");
     }
 
     @Test
