@@ -2,6 +2,7 @@ package platekeep.client.plate;
 
 import java.util.List;
 import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import platekeep.client.plate.begin.BeginItems;
 import platekeep.client.plate.edit.Tool;
 import platekeep.client.plate.picture.PictureItem;
@@ -24,6 +25,8 @@ final class PlateMenus {
     private final ChartPresenter chart;
     private final PalettePresenter palette;
     private final HistoryPresenter versions;
+    private final JMenuItem undo;
+    private final JMenuItem redo;
 
     PlateMenus(PlatePanel panel, PlatePresenter plates, BeginItems begin, PictureItem picture) {
         this.panel = panel;
@@ -35,6 +38,9 @@ final class PlateMenus {
         this.chart = plates.chart();
         this.palette = plates.palette();
         this.versions = plates.history();
+        this.undo = Widgets.item("menu-undo", "Undo", "ctrl Z", draw::undo);
+        this.redo = Widgets.item("menu-redo", "Redo", "ctrl shift Z", draw::redo);
+        panel.onShow(this::nameSteps);
         for (Tool tool : Tool.values()) {
             Widgets.onOwnKey(panel.chart(), String.valueOf(tool.key()), () -> draw.take(tool));
         }
@@ -50,6 +56,12 @@ final class PlateMenus {
         Widgets.onOwnKey(panel.chart(), "ESCAPE", this::letGo);
         Widgets.onOwnKey(panel.chart(), "M", choice::mirrorAboutCentre);
         Widgets.onOwnKey(panel.chart(), "shift M", choice::mirrorAboutCursor);
+    }
+
+    /** Says in the menu which step is taken back or done again. */
+    private void nameSteps() {
+        undo.setText(panel.shown().undo().map(name -> "Undo: " + name).orElse("Undo"));
+        redo.setText(panel.shown().redo().map(name -> "Redo: " + name).orElse("Redo"));
     }
 
     private void letGo() {
@@ -119,8 +131,8 @@ final class PlateMenus {
 
     private JMenu edit() {
         JMenu menu = menu("menu-edit", "Edit", 'E');
-        menu.add(Widgets.item("menu-undo", "Undo", "ctrl Z", draw::undo));
-        menu.add(Widgets.item("menu-redo", "Redo", "ctrl shift Z", draw::redo));
+        menu.add(undo);
+        menu.add(redo);
         menu.addSeparator();
         for (Tool tool : Tool.values()) {
             menu.add(Widgets.item(
@@ -147,9 +159,14 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-row-away", "Delete the row", "ctrl DELETE", chart::deleteRow));
         menu.add(Widgets.item("menu-row-up", "Move the row up", "alt UP", () -> chart.moveRow(-1)));
         menu.add(Widgets.item("menu-row-down", "Move the row down", "alt DOWN", () -> chart.moveRow(1)));
+        menu.add(Widgets.item("menu-row-left", "Shift the row to the left", "ctrl alt LEFT", () -> chart.shiftRow(-1)));
+        menu.add(Widgets.item(
+                "menu-row-right", "Shift the row to the right", "ctrl alt RIGHT", () -> chart.shiftRow(1)));
         menu.addSeparator();
-        menu.add(Widgets.item("menu-shift-left", "Shift to the left", "alt shift LEFT", () -> chart.shift(-1)));
-        menu.add(Widgets.item("menu-shift-right", "Shift to the right", "alt shift RIGHT", () -> chart.shift(1)));
+        menu.add(Widgets.item(
+                "menu-shift-left", "Shift the picture to the left", "alt shift LEFT", () -> chart.shift(-1)));
+        menu.add(Widgets.item(
+                "menu-shift-right", "Shift the picture to the right", "alt shift RIGHT", () -> chart.shift(1)));
         menu.addSeparator();
         menu.add(Widgets.item("menu-widen-left", "Widen at the left", "", () -> chart.widen(1, 0)));
         menu.add(Widgets.item("menu-widen-right", "Widen at the right", "", () -> chart.widen(0, 1)));

@@ -69,7 +69,7 @@ final class PlatePanel extends JPanel implements PlateView {
     private final BesidePanel beside;
     private final CardLayout ways = new CardLayout();
     private final JPanel middle = new JPanel(ways);
-    private transient Runnable shows = () -> {};
+    private final transient List<Runnable> shows = new ArrayList<>();
     private boolean isPaperWanted;
     private final JTabbedPane side = new JTabbedPane();
     private final HistoryStrip history;
@@ -148,7 +148,7 @@ final class PlatePanel extends JPanel implements PlateView {
 
     /** Hears whenever anything is shown anew. */
     void onShow(Runnable listener) {
-        shows = listener;
+        shows.add(listener);
     }
 
     /** Shows the paper in place of the chart, or the chart; a plate without a chart shows its paper. */
@@ -251,7 +251,7 @@ final class PlatePanel extends JPanel implements PlateView {
         toolBar.show(state);
         boolean isOther = !fitted.equals(Optional.of(plate.get().id()));
         fitOnce(plate.get());
-        shows.run();
+        shows.forEach(Runnable::run);
         paper(isPaperWanted && !isOther);
         if (isOther && plate.get().rows().isEmpty()) {
             side.setSelectedIndex(5);

@@ -31,11 +31,8 @@ public final class PieceDialogs {
             Component over, Palette palette, Set<Character> there, Optional<Character> now) {
         List<Character> from = new ArrayList<>(there);
         List<Character> to = new ArrayList<>(palette.entries().keySet());
-        JComboBox<String> fromBox = box("recolour-from", from, palette);
-        fromBox.insertItemAt("all colours", 0);
-        fromBox.setSelectedIndex(0);
-        Shade.beside(fromBox, at -> at == 0 ? Optional.empty() : shade(palette, from.get(at - 1)));
-        JComboBox<String> toBox = box("recolour-to", to, palette);
+        JComboBox<String> fromBox = box("recolour-from", List.of("all colours"), from, palette);
+        JComboBox<String> toBox = box("recolour-to", List.of(), to, palette);
         now.map(to::indexOf).filter(i -> i >= 0).ifPresent(toBox::setSelectedIndex);
         JPanel form = Forms.form();
         Forms.row(form, "Chosen cables in", fromBox);
@@ -52,7 +49,7 @@ public final class PieceDialogs {
     public static Optional<Character> merge(Component over, Palette palette, char gone) {
         List<Character> into =
                 palette.entries().keySet().stream().filter(key -> key != gone).toList();
-        JComboBox<String> box = box("merge-into", into, palette);
+        JComboBox<String> box = box("merge-into", List.of(), into, palette);
         JPanel form = Forms.form();
         String name = palette.get(gone).map(c -> c.name()).orElse("");
         form.add(
@@ -104,11 +101,17 @@ public final class PieceDialogs {
         return String.valueOf(box.getSelectedItem()).strip();
     }
 
-    private static JComboBox<String> box(String name, List<Character> keys, Palette palette) {
-        JComboBox<String> box = new JComboBox<>();
+    /**
+     * A box of colours, each with its shade.
+     *
+     * @param first what stands above them
+     */
+    static JComboBox<String> box(String name, List<String> first, List<Character> keys, Palette palette) {
+        List<String> words = new ArrayList<>(first);
+        keys.forEach(key -> words.add(palette.get(key).map(c -> c.name()).orElse(String.valueOf(key))));
+        JComboBox<String> box = new JComboBox<>(words.toArray(new String[0]));
         box.setName(name);
-        keys.forEach(key -> box.addItem(palette.get(key).map(c -> c.name()).orElse(String.valueOf(key))));
-        Shade.beside(box, at -> shade(palette, keys.get(at)));
+        Shade.beside(box, at -> at < first.size() ? Optional.empty() : shade(palette, keys.get(at - first.size())));
         return box;
     }
 

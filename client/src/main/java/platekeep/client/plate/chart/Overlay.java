@@ -75,6 +75,7 @@ public record Overlay(Optional<Area> chosen, Optional<Spot> firstEnd, OptionalIn
                         g.draw(bar);
                     }
                 }));
+        PlatePainter.smooth(g);
         if (area.isRectangle()) {
             twice(g, box(scale, area), DASHES);
         }

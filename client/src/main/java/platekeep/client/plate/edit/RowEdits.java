@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import platekeep.model.plate.Plate;
+import platekeep.model.plate.Pleat;
 import platekeep.model.plate.Remark;
 import platekeep.model.plate.Row;
 import platekeep.model.plate.RowId;
@@ -81,5 +82,45 @@ public final class RowEdits {
         List<Row> rows = new ArrayList<>(plate.rows());
         rows.add(to, rows.remove(index));
         return plate.edit().rows(rows).build();
+    }
+
+    /**
+     * Moves the cables of one row so many pleats to the right (or left, where negative) with the single stitches and
+     * remarks on it; the rows above and below stay.
+     *
+     * @return empty where cables would leave the chart
+     */
+    public static Optional<Plate> shift(Plate plate, int index, int by) {
+        Row row = plate.rows().get(index);
+        int width = plate.positions();
+        char[] cells = new char[width];
+        java.util.Arrays.fill(cells, Row.EMPTY);
+        for (int i = 0; i < width; i++) {
+            char cell = row.cells().charAt(i);
+            if (cell != Row.EMPTY && (i + by < 0 || i + by >= width)) {
+                return Optional.empty();
+            }
+            if (cell != Row.EMPTY) {
+                cells[i + by] = cell;
+            }
+        }
+        List<Row> rows = new ArrayList<>(plate.rows());
+        rows.set(index, row.withCells(String.valueOf(cells)));
+        Optional<RowId> id = row.id();
+        return Optional.of(plate.edit()
+                .rows(rows)
+                .marks(plate.marks().stream()
+                        .map(m -> id.equals(Optional.of(m.row())) ? m.at(m.row(), Pleat.text(m.place() + by)) : m)
+                        .toList())
+                .remarks(plate.remarks().stream()
+                        .map(r ->
+                                id.isPresent() && r.row().equals(id) && r.from().isPresent()
+                                        ? r.at(
+                                                id.get(),
+                                                r.from().get() + by,
+                                                r.to().orElse(r.from().get()) + by)
+                                        : r)
+                        .toList())
+                .build());
     }
 }

@@ -53,6 +53,15 @@ public final class ChartPresenter {
         plates.draw().moveCursor(by, 0);
     }
 
+    /** Moves the cables of the cursor's row to the right, or to the left where negative. */
+    public void shiftRow(int by) {
+        plates.drawable()
+                .ifPresent(opened -> wide(
+                        by < 0 ? "Shift the row to the left" : "Shift the row to the right",
+                        plate -> RowEdits.shift(plate, opened.cursor().row(), by),
+                        "The row reaches the edge of the chart there. Widen the chart first."));
+    }
+
     private void atCursor(String name, AtSpot change) {
         plates.drawable().ifPresent(opened -> {
             opened.chosen(Optional.empty());

@@ -121,6 +121,15 @@ class EditsTest {
     }
 
     @Test
+    void aRowIsShiftedByItselfWithWhatIsPinnedToItAndNothingIsCutOff() {
+        Plate right = RowEdits.shift(PLATE, 0, 1).orElseThrow();
+        assertThat(cells(right).get(0)).isEqualTo("." + cells(PLATE).get(0).substring(0, 4));
+        assertThat(cells(right).subList(1, 3)).isEqualTo(cells(PLATE).subList(1, 3));
+        assertThat(RowEdits.shift(right, 0, -1)).contains(PLATE);
+        assertThat(RowEdits.shift(PLATE, 0, 5)).isEmpty();
+    }
+
+    @Test
     void coloursAreCountedAndOnlyUnusedOnesGo() {
         Plate more = ColourEdits.put(PLATE, 'l', new Colour("leaf", "#4F7A3A", 4));
         assertThat(new ColourCounts().of(more))
