@@ -58,6 +58,10 @@ public final class GalleryScreen implements Screen {
         return presenter.plates(panel.chosenCards());
     }
 
+    private void inSeries() {
+        chosen().stream().findFirst().ifPresent(plate -> room.go(new Place.InSeries(plate.library(), plate.plateId())));
+    }
+
     private void fillIn() {
         List<Place.OnePlate> plates = chosen();
         if (!plates.isEmpty()) {
@@ -118,6 +122,7 @@ public final class GalleryScreen implements Screen {
         menu.add(Widgets.item("menu-compare-two", "Compare the two chosen", "ctrl D", panel::compareChosen));
         menu.addSeparator();
         menu.add(Widgets.item("menu-fill-in", "Facts, one after the other", "ctrl shift E", this::fillIn));
+        menu.add(Widgets.item("menu-in-series", "Its place in its series", "ctrl J", this::inSeries));
         carry.addTo(menu);
         menu.addSeparator();
         menu.add(Widgets.item("menu-like-plate", "Plates like this one", "ctrl shift Y", panel::likeChosen));

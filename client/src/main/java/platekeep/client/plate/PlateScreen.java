@@ -92,6 +92,7 @@ public final class PlateScreen implements Screen {
         plate.add(Widgets.item("menu-add-pictures", "Add scans or photos…", "", beside::add));
         plate.add(Widgets.item("menu-turn-paper", "Paper or chart", "ctrl shift P", panel::turnPaper));
         plate.add(Widgets.item("menu-fill-in", "Facts, with the paper", "ctrl shift E", this::fillIn));
+        plate.add(Widgets.item("menu-in-series", "Its place in its series", "ctrl J", this::inSeries));
         carry.addTo(plate);
         return all;
     }
@@ -114,6 +115,10 @@ public final class PlateScreen implements Screen {
                 .ifPresent(chart -> presenter
                         .draw()
                         .facts("Begin the chart", plate -> chart.on(plate, new java.security.SecureRandom())));
+    }
+
+    private void inSeries() {
+        shown().forEach(plate -> room.go(new Place.InSeries(plate.library(), plate.plateId())));
     }
 
     private void fillIn() {

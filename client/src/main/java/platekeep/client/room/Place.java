@@ -38,6 +38,9 @@ public sealed interface Place {
     /** A series with its plates in order. */
     record OneSeries(Library library, String seriesId) implements Place {}
 
+    /** A plate's place in the series that it is in. */
+    record InSeries(Library library, String plateId) implements Place {}
+
     /** What looks alike, what contains a motif, what was once there. */
     record Search(Sought sought) implements Place {}
 

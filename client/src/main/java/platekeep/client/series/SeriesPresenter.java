@@ -30,6 +30,7 @@ public final class SeriesPresenter implements RoomListener {
     private final Map<Library, List<OpenSeries>> read = new HashMap<>();
     private final Map<String, Latest<OpenSeries>> keeping = new HashMap<>();
     private Optional<String> current = Optional.empty();
+    private Optional<Place.OnePlate> wanted = Optional.empty();
     private List<SharedColours.Group> groups = List.of();
     private int reading;
     /** Nothing is read before the screen was looked at once. */
@@ -54,12 +55,43 @@ public final class SeriesPresenter implements RoomListener {
         entered();
     }
 
+    /** Shows a plate's place in the series that it is in; in several, in the one that comes first. */
+    public void openWith(Library library, String plateId) {
+        wanted = Optional.of(new Place.OnePlate(library, plateId));
+        entered();
+    }
+
+    private void showWanted() {
+        if (wanted.isEmpty() || !read.containsKey(wanted.get().library())) {
+            return;
+        }
+        Place.OnePlate plate = wanted.get();
+        wanted = Optional.empty();
+        List<OpenSeries> with = read.get(plate.library()).stream()
+                .filter(series -> series.now().plates().contains(plate.plateId()))
+                .toList();
+        if (with.isEmpty()) {
+            room.front().trouble("This plate is in no series yet. Choose a series and put it there with Add plates.");
+            return;
+        }
+        OpenSeries series = with.get(0);
+        current = Optional.of(series.key());
+        show();
+        int at = series.now().plates().indexOf(plate.plateId());
+        view.choose(List.of(at));
+        String more = with.size() == 1 ? "" : "; it is in " + with.size() + " series";
+        room.front()
+                .say("Number " + (at + 1) + " of " + series.now().plates().size() + " in \""
+                        + series.now().title() + "\"" + more + ".");
+    }
+
     @Override
     public void librariesChanged() {
         read.keySet().retainAll(room.open());
         if (isWanted) {
             room.open().stream().filter(library -> !read.containsKey(library)).forEach(this::contentChanged);
             show();
+            showWanted();
         }
     }
 
@@ -77,6 +109,7 @@ public final class SeriesPresenter implements RoomListener {
                         read.put(library, series.stream().map(this::asShe).toList());
                     }
                     show();
+                    showWanted();
                 },
                 () -> {
                     reading--;

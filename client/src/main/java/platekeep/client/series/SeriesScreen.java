@@ -39,13 +39,16 @@ public final class SeriesScreen implements Screen {
 
     @Override
     public boolean takes(Place place) {
-        return place instanceof Place.OneSeries;
+        return place instanceof Place.OneSeries || place instanceof Place.InSeries;
     }
 
     @Override
     public void show(Place place) {
-        Place.OneSeries one = (Place.OneSeries) place;
-        presenter.open(one.library(), one.seriesId());
+        if (place instanceof Place.InSeries in) {
+            presenter.openWith(in.library(), in.plateId());
+        } else if (place instanceof Place.OneSeries one) {
+            presenter.open(one.library(), one.seriesId());
+        }
     }
 
     @Override

@@ -208,6 +208,15 @@ class SeriesPresenterTest {
     }
 
     @Test
+    void aPlateIsShownInItsPlace() {
+        presenter.openWith(test.library, id(3));
+        assertThat(view.chosen).containsExactly(2);
+        assertThat(test.front.said).containsExactly("Number 3 of 4 in \"Harbour Days\".");
+        presenter.openWith(test.library, id(5));
+        assertThat(test.front.troubles.get(0)).startsWith("This plate is in no series yet.");
+    }
+
+    @Test
     void giveUpGoesBackToTheLibrarys() {
         presenter.shift(List.of(0), 1);
         presenter.giveUp();
