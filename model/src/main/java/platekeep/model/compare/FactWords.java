@@ -54,7 +54,7 @@ final class FactWords {
         set("age", words(before.ages()), words(after.ages()));
         set("use", before.uses(), after.uses());
         set("designer", before.designers(), after.designers());
-        set("note", quoted(before.notes()), quoted(after.notes()));
+        notes();
         order(About.FACTS, "designers", Plate::designers);
         order(About.FACTS, "notes", Plate::notes);
         cloth();
@@ -106,7 +106,15 @@ final class FactWords {
     // ---- colours
 
     private void colours() {
-        renaming.renamed().forEach((from, to) -> say(About.COLOURS, "key " + from + " renamed " + to));
+        Map<Character, Character> renamed = renaming.renamed();
+        renamed.forEach((from, to) -> {
+            boolean swapped = from.equals(renamed.get(to));
+            if (!swapped) {
+                say(About.COLOURS, "key " + from + " renamed " + to);
+            } else if (from < to) {
+                say(About.COLOURS, "keys " + from + " and " + to + " exchanged");
+            }
+        });
         renaming.merged().keySet().stream()
                 .sorted()
                 .forEach(key -> say(
@@ -207,6 +215,19 @@ final class FactWords {
         is.forEach(removed::remove);
         added.forEach(t -> say(name + " " + t + " added"));
         removed.forEach(t -> say(name + " " + t + " removed"));
+    }
+
+    /** One note that went and one that came are one that was written anew. */
+    private void notes() {
+        List<String> came = new ArrayList<>(after.notes());
+        before.notes().forEach(came::remove);
+        List<String> went = new ArrayList<>(before.notes());
+        after.notes().forEach(went::remove);
+        if (came.size() == 1 && went.size() == 1) {
+            say("note changed: “" + came.get(0) + "” instead of “" + went.get(0) + "”");
+        } else {
+            set("note", quoted(before.notes()), quoted(after.notes()));
+        }
     }
 
     private void order(About about, String name, Function<Plate, List<String>> get) {

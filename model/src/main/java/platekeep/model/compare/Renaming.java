@@ -127,6 +127,11 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
             });
             for (char key : before.keySet()) {
                 if (!letters.containsKey(key)) {
+                    follower(key).filter(q -> !letters.containsValue(q)).ifPresent(q -> letters.put(key, q));
+                }
+            }
+            for (char key : before.keySet()) {
+                if (!letters.containsKey(key)) {
                     newLetter(key).ifPresent(q -> letters.put(key, q));
                 }
             }
@@ -164,13 +169,9 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
             return candidates.stream().max((x, y) -> Integer.compare(counts.get(key, x), counts.get(key, y)));
         }
 
-        /** For a key whose letter is gone or stands for another colour now. */
+        /** For a key whose letter is gone and whose entry stands nowhere: the letter that its cables have now. */
         private Optional<Character> newLetter(char key) {
             Set<Character> taken = Set.copyOf(letters.values());
-            Optional<Character> byEntry = follower(key).filter(q -> !taken.contains(q));
-            if (byEntry.isPresent()) {
-                return byEntry;
-            }
             int kept = counts.kept(key, after.keySet());
             return after.keySet().stream()
                     .filter(q -> !before.containsKey(q) && !taken.contains(q))

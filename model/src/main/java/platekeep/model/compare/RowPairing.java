@@ -232,10 +232,17 @@ public final class RowPairing {
         }
         List<Optional<RowId>> beforeIds = ids(before, after);
         for (int i = 0; i < toAfter.length; i++) {
-            List<Integer> found = beforeIds.get(i).map(places::get).orElse(null);
+            boolean own = before.rows().get(i).id().isPresent();
+            List<Integer> all = beforeIds.get(i).map(places::get).orElse(null);
+            // an id that was derived on both sides says nothing
+            List<Integer> found = all == null || own
+                    ? all
+                    : new ArrayList<>(all.stream()
+                            .filter(j -> after.rows().get(j).id().isPresent())
+                            .toList());
             if (found != null && !found.isEmpty()) {
                 int j = found.size() == 1 ? found.get(0) : likest(beforeCells, i, afterCells, found);
-                found.remove((Integer) j);
+                all.remove((Integer) j);
                 pair(i, j);
             }
         }

@@ -350,7 +350,7 @@ final class OldClashes {
             return;
         }
         List<Clash.Side> answers = new ArrayList<>();
-        Stream.of(mine, theirs).filter(c -> c != null).forEach(c -> answers.addAll(c.sides()));
+        Stream.of(mine, theirs).filter(c -> c != null && !settled).forEach(c -> answers.addAll(c.sides()));
         again.ifPresent(c -> answers.addAll(c.sides()));
         Value earliest = before != null ? before.base() : any.base();
         Optional<Integer> row =
@@ -386,9 +386,22 @@ final class OldClashes {
         Value mine = kept(0, clash, handles);
         Value theirs = kept(1, clash, handles);
         boolean here = handles.stream().allMatch(h -> rows.order().contains(h));
-        return handles.isEmpty() || !here || mine.equals(theirs)
+        boolean edited = clash.what() == Clash.What.ROW
+                && handles.stream().anyMatch(h -> isNoAnswer(0, h, clash) || isNoAnswer(1, h, clash));
+        return handles.isEmpty() || !here || edited || mine.equals(theirs)
                 ? Optional.empty()
                 : Optional.of(new TwoDecisions.Decided(mine, theirs));
+    }
+
+    /** Whether a side has a row that is none of the clash's answers: it was drawn on since, which is joined by cables. */
+    private boolean isNoAnswer(int s, int handle, Clash clash) {
+        int row = rows.row(s, handle);
+        if (row < 0) {
+            return false;
+        }
+        Value now = Value.of(sides[s].plate().rows().get(row).cells());
+        return !now.equals(clash.base())
+                && clash.sides().stream().noneMatch(side -> side.value().equals(now));
     }
 
     private Value kept(int s, Clash clash, List<Integer> handles) {
