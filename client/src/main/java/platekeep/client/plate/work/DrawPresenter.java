@@ -271,13 +271,16 @@ public final class DrawPresenter {
                 + (opened.now().from() + spot.index());
     }
 
-    /** Takes away what is chosen, or else the cable at the cursor. */
+    /** Takes away the line in hand, or else what is chosen, or else the cable at the cursor. */
     public void eraseAtCursor() {
         plates.drawable().ifPresent(opened -> {
             endStroke();
+            if (eraseWithHand(opened)) {
+                return;
+            }
             if (opened.chosen().isPresent()) {
                 plates.choice().erase();
-            } else if (!eraseWithHand(opened)) {
+            } else if (tool != Tool.GATHER) {
                 stroke(opened, "Erase", List.of(opened.cursor()), Row.EMPTY);
                 endStroke();
             }
@@ -288,7 +291,7 @@ public final class DrawPresenter {
     private boolean eraseWithHand(OpenPlate opened) {
         boolean isStitch = tool == Tool.STITCH && plates.extras().eraseAt(opened, opened.cursor());
         boolean mayBeLine = tool == Tool.STITCH || tool == Tool.GATHER;
-        return isStitch || mayBeLine && plates.lines().removeHeld(opened) || tool == Tool.GATHER;
+        return isStitch || mayBeLine && plates.lines().removeHeld(opened);
     }
 
     /** Moves the line in hand, or else what is chosen, so many steps down and to the right. */

@@ -118,6 +118,21 @@ class LinePresenterTest {
     }
 
     @Test
+    void theLineInHandGoesBeforeWhatIsChosen() {
+        draw.take(Tool.FIGURE);
+        draw.useAtCursor();
+        assertThat(view.state.hand().chosen()).isPresent();
+        draw.take(Tool.GATHER);
+        lines.grab(0.5, 0.5);
+        lines.pull(6.5, 0.5);
+        draw.release();
+        Plate before = view.state.plate().orElseThrow();
+        draw.eraseAtCursor();
+        assertThat(placed()).isEmpty();
+        assertThat(view.state.plate().orElseThrow().rows()).isEqualTo(before.rows());
+    }
+
+    @Test
     void eraseWithoutALineInHandLeavesTheCables() {
         Plate before = view.state.plate().orElseThrow();
         draw.press(new Spot(0, 3), platekeep.client.plate.chart.Press.PLAIN);
