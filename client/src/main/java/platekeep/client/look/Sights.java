@@ -1,7 +1,6 @@
 package platekeep.client.look;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -106,15 +105,18 @@ final class Sights {
         return texts.getOrDefault(past.content(), "");
     }
 
-    /** The reasons of all versions of a library and who made them, by their ids, as words. */
+    /** The reasons of all versions of a library and who made them, by their ids, as words; known until there is more. */
     Map<String, String> reasons(Library library) throws LibraryException {
-        Map<String, String> all = new HashMap<>();
-        for (Version version : library.versions(Integer.MAX_VALUE)) {
-            String hand = version.inNameOf().name();
-            all.put(
-                    version.id(),
-                    reasons.computeIfAbsent(version.id(), id -> PlateWords.plain(version.reason() + " " + hand)));
+        Optional<String> newest = library.newest().map(Version::id);
+        if (newest.isEmpty()) {
+            return Map.of();
         }
-        return all;
+        if (!reasons.containsKey(newest.get())) {
+            for (Version version : library.versions(Integer.MAX_VALUE)) {
+                String hand = version.inNameOf().name();
+                reasons.computeIfAbsent(version.id(), id -> PlateWords.plain(version.reason() + " " + hand));
+            }
+        }
+        return reasons;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * The signatures of many plates side by side, to find those that look like one, or like each other. Comparing takes a
@@ -15,10 +16,13 @@ public final class Looks {
     /** Words of one step of what is covered. */
     private static final int PLANE = Signature.COVER_WORDS / Signature.STEPS;
 
+    private static final Mirror[] MIRRORS = Mirror.values();
+
     private final long[] words;
     private final int[] owners;
     private final int[] covers;
     private final int[] middles;
+    private final int[] order;
     private final List<Signature> signatures;
 
     /**
@@ -54,6 +58,11 @@ public final class Looks {
                 signatures.add(all.get(i).get());
             }
         }
+        this.order = IntStream.range(0, readings)
+                .boxed()
+                .sorted(Comparator.comparingInt(r -> covers[r]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** Those that look like a picture most, also mirrored, the likest first; of equals the earlier. */
@@ -98,9 +107,9 @@ public final class Looks {
         return owners.length;
     }
 
-    /** Which of the plates a reading belongs to. */
+    /** Which of the plates a reading belongs to; readings are numbered by how much they cover, the least first. */
     public int owner(int reading) {
-        return owners[reading];
+        return owners[order[reading]];
     }
 
     /**
@@ -109,16 +118,20 @@ public final class Looks {
      */
     public List<Near> after(int reading, double least) {
         List<Near> out = new ArrayList<>();
-        long[][] turned = turned(reading);
-        int own = covers[reading];
-        long proportions = words[reading * Signature.WORDS + Signature.BORDER_WORDS];
-        for (int r = reading + 1; r < owners.length; r++) {
+        int here = order[reading];
+        long[][] turned = turned(here);
+        int own = covers[here];
+        long proportions = words[here * Signature.WORDS + Signature.BORDER_WORDS];
+        // (1 + own / cover) / 2 is the most that they can be alike
+        double largest = own / Math.max(1e-9, 2 * least - 1);
+        for (int next = reading + 1; next < order.length && covers[order[next]] <= largest; next++) {
+            int r = order[next];
             double most = Signature.most(proportions, words[r * Signature.WORDS + Signature.BORDER_WORDS]);
-            double cover = Math.min(own, covers[r]) / (double) Math.max(1, Math.max(own, covers[r]));
-            if (most * (1 + cover) / 2 < least || owners[r] == owners[reading]) {
+            double cover = own / (double) Math.max(1, covers[r]);
+            if (most * (1 + cover) / 2 < least || owners[r] == owners[here]) {
                 continue;
             }
-            for (Mirror mirror : Mirror.values()) {
+            for (Mirror mirror : MIRRORS) {
                 double like = likeness(turned[mirror.ordinal()], own, r, least / most);
                 if (like * most >= least) {
                     out.add(new Near(owners[r], like * most, mirror));

@@ -38,23 +38,26 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
         return Laid.of(one).over(Laid.of(other), mirror);
     }
 
-    /** A picture that is to be laid over several others. */
+    /** A picture that is to be laid over several others, with what was made out of it so far; for one thread. */
     public static final class Laid {
         private static final double LARGEST_SCALE = 1.2;
+        private static final int MIRRORS = Mirror.values().length;
 
         private final List<Shape> readings;
         private final List<Moments> moments;
-        private final List<Outline> outlines;
+        private final Shape[] turned;
+        private final Outline[] outlines;
         private final Palette palette;
 
         private Laid(List<Shape> readings, Palette palette) {
             this.readings = readings;
             this.moments = readings.stream().map(Moments::of).toList();
-            this.outlines = readings.stream().map(Outline::new).toList();
+            this.turned = new Shape[readings.size() * MIRRORS];
+            this.outlines = new Outline[readings.size() * MIRRORS];
             this.palette = palette;
         }
 
-        /** Linear in the cells of the chart; holds a byte for each. */
+        /** Linear in the cells of the chart; holds a byte for each, and again for each way in which it is mirrored. */
         public static Laid of(Plate plate) {
             return new Laid(Shape.of(plate), plate.palette());
         }
@@ -81,6 +84,18 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
                 }
             }
             return best;
+        }
+
+        private Shape mirrored(int reading, Mirror mirror) {
+            int at = reading * MIRRORS + mirror.ordinal();
+            turned[at] = turned[at] == null ? readings.get(reading).mirrored(mirror) : turned[at];
+            return turned[at];
+        }
+
+        private Outline outline(int reading, Mirror mirror) {
+            int at = reading * MIRRORS + mirror.ordinal();
+            outlines[at] = outlines[at] == null ? new Outline(mirrored(reading, mirror)) : outlines[at];
+            return outlines[at];
         }
 
         private static boolean isNear(double one, double other) {
@@ -111,9 +126,9 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
             this.second = second;
             this.mirror = mirror;
             this.one = first.readings.get(a);
-            this.other = second.readings.get(b).mirrored(mirror);
-            this.here = first.outlines.get(a);
-            this.there = mirror == Mirror.NONE ? second.outlines.get(b) : new Outline(other);
+            this.other = second.mirrored(b, mirror);
+            this.here = first.outline(a, Mirror.NONE);
+            this.there = second.outline(b, mirror);
             this.middles = first.moments.get(a);
             this.otherMiddles = second.moments.get(b).mirrored(mirror, other.width(), other.height());
         }
