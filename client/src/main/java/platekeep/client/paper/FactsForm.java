@@ -1,5 +1,7 @@
 package platekeep.client.paper;
 
+import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
@@ -17,13 +19,14 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Origin;
 
 /** The facts as a form in which Enter goes on to the next plate. */
-final class FactsForm extends JPanel {
+final class FactsForm extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
 
     private static final String NOT_SAID = "";
@@ -59,7 +62,7 @@ final class FactsForm extends JPanel {
         Widgets.styled(offered, "foreground: $Platekeep.accent");
         add(offered, "gaptop 8");
         by.setName("paper-by");
-        pair(new String[] {"Where it comes from", "By whom"}, "[50%, fill]8[50%, fill]", kind, by);
+        pair(new String[] {"It comes from", "By whom"}, "[50%, fill]8[50%, fill]", kind, by);
         field("Where the paper lies", "paper-place", place);
         labelled("What may be done with it", use);
         for (JComponent part : List.of(title, number, themes, kind, by, place, use)) {
@@ -95,7 +98,7 @@ final class FactsForm extends JPanel {
         }
         row.add(left, "wmin 0");
         row.add(right, "wmin 0");
-        add(row, "wmin 0");
+        add(row, "wmin 0, gapbottom 6");
     }
 
     private void labelled(String word, JComponent part) {
@@ -213,5 +216,30 @@ final class FactsForm extends JPanel {
         JTextField first = title.isEnabled() ? title : themes;
         first.requestFocusInWindow();
         first.selectAll();
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return 24;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return visible.height;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
     }
 }

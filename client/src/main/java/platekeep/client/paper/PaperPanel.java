@@ -35,6 +35,8 @@ final class PaperPanel extends JPanel implements PaperView {
     private final FactsForm form = new FactsForm(() -> presenter.takeAndGoOn());
     private final BigPicture picture;
     private final JButton save;
+    private final JButton next =
+            Widgets.button("paper-next", "Take it and go on (Enter)", () -> presenter.takeAndGoOn());
     private final CardLayout pages = new CardLayout();
     private final JLabel nothing = Widgets.faint("paper-nothing", "");
     private boolean isShowing;
@@ -94,11 +96,9 @@ final class PaperPanel extends JPanel implements PaperView {
 
     private JComponent side() {
         JPanel side = new JPanel(new BorderLayout());
-        JPanel held = new JPanel(new BorderLayout());
-        held.add(form, BorderLayout.NORTH);
-        side.add(Widgets.scroll("paper-form-scroll", held), BorderLayout.CENTER);
+        side.add(Widgets.scroll("paper-form-scroll", form), BorderLayout.CENTER);
         JPanel below = new JPanel(new MigLayout("insets 6 14 10 14, fillx, wrap 1", "[grow, fill]", "[]6[]"));
-        below.add(Widgets.button("paper-next", "Take it and go on (Enter)", () -> presenter.takeAndGoOn()));
+        below.add(next);
         below.add(Widgets.prose(
                 "paper-keys",
                 "F4 themes and ages as before · Alt+Up, Alt+Down go without taking · F6 picture, + and - closer"));
@@ -139,6 +139,7 @@ final class PaperPanel extends JPanel implements PaperView {
             list.ensureIndexIsVisible(state.current());
         }
         counter.setText(words(state));
+        next.setText(state.many() > 0 ? "Take it for all of them (Enter)" : "Take it and go on (Enter)");
         save.setEnabled(state.changed() > 0 || state.current() >= 0);
         form.show(state);
         Optional<PaperState.Line> line = state.line();
