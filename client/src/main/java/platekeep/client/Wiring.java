@@ -31,7 +31,7 @@ import platekeep.client.window.MainWindow;
 /** Puts the window together: everything is made here, once, and handed to those who need it. */
 final class Wiring {
     private static final Logger LOG = Logger.getLogger(Wiring.class.getName());
-    private static final long PICTURE_BYTES = 96L << 20;
+    private static final long PICTURE_BYTES = 48L << 20;
 
     private final Libraries libraries;
     private final Path dataFolder;

@@ -16,6 +16,10 @@ import java.util.Map;
  */
 final class ThreadMask {
     private static final int SAMPLES = 4;
+
+    /** So many colours are remembered. */
+    private static final int MOST_COLOURS = 256;
+
     private static final int WHOLE = 256;
 
     /** How far the box reaches beyond the bar, in parts of a half-level, for bulge and shadow. */
@@ -150,6 +154,9 @@ final class ThreadMask {
 
     /** Lays a cable of a colour over what is there. */
     void lay(int[] pixels, int imageWidth, int imageHeight, int barX, int barY, int colour) {
+        if (threads.size() > MOST_COLOURS) {
+            threads.clear();
+        }
         int[] thread = threads.computeIfAbsent(colour, this::thread);
         int left = barX - offset;
         int above = barY - offset;

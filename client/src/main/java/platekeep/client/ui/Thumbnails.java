@@ -19,6 +19,11 @@ public final class Thumbnails {
 
     private static final double AIR = 0.07;
 
+    /** Scales to a dot across a pleat. */
+    private static final int STEPS = 16;
+
+    private static final Rasters RASTERS = new Rasters();
+
     private final long mostDots;
     private final Map<Key, BufferedImage> kept = new LinkedHashMap<>(64, 0.75f, true);
     private long dots;
@@ -86,9 +91,14 @@ public final class Thumbnails {
         double air = Math.min(size.width, size.height) * AIR;
         ChartScale fitting =
                 ChartScale.fitting(drawing.pleats(), drawing.height(), size.width - 2 * air, size.height - 2 * air);
-        ChartScale scale = fitting.pleat() > WIDEST_PLEAT ? ChartScale.exact(WIDEST_PLEAT) : fitting;
+        ChartScale scale = ChartScale.exact(stepped(Math.min(fitting.pleat(), WIDEST_PLEAT)));
         double x = (size.width - scale.left(drawing.pleats())) / 2;
         double y = (size.height - scale.top(drawing.height())) / 2 - scale.top(drawing.top());
-        return new ClothRaster(scale, Look.cloth()).picture(drawing, size.width, size.height, x, y);
+        return RASTERS.with(scale, Look.cloth(), raster -> raster.picture(drawing, size.width, size.height, x, y));
+    }
+
+    /** A little smaller, so that plates of nearly the same size are drawn at one scale. */
+    private static double stepped(double pleat) {
+        return pleat < 1 ? pleat : Math.floor(pleat * STEPS) / STEPS;
     }
 }

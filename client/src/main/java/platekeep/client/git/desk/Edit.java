@@ -36,7 +36,9 @@ final class Edit {
     private final Writing writing;
     private final Shelf shelf;
     private final SortedMap<String, FileAt> files;
-    private final Map<String, String> pathOf = new HashMap<>();
+    /** Where what lies, as {@link Paths#folded}; made when the first new file wants a place. */
+    private Optional<Map<String, String>> folded = Optional.empty();
+
     /** The plates that come with this saving, by their content. */
     private final Map<ObjectId, String> ids = new HashMap<>();
 
@@ -47,7 +49,15 @@ final class Edit {
         this.writing = writing;
         this.shelf = shelf;
         this.files = new TreeMap<>(shelf.files().files());
-        files.keySet().forEach(path -> pathOf.put(Paths.folded(path), path));
+    }
+
+    private Map<String, String> pathOf() {
+        if (folded.isEmpty()) {
+            Map<String, String> all = new HashMap<>();
+            files.keySet().forEach(path -> all.put(Paths.folded(path), path));
+            folded = Optional.of(all);
+        }
+        return folded.get();
     }
 
     /** By path; empty where the file goes. */
@@ -209,12 +219,12 @@ final class Edit {
 
     /** Puts a file where nothing of its id is yet; where the place is taken, the greater id gets digits to its name. */
     private void putNew(String path, String id, FileAt file) throws IOException {
-        Optional<String> holder = Optional.ofNullable(pathOf.get(Paths.folded(path)));
+        Optional<String> holder = Optional.ofNullable(pathOf().get(Paths.folded(path)));
         Optional<String> heldId =
                 holder.isPresent() ? room.plateOf(files.get(holder.get()).content()) : Optional.empty();
         Optional<String> givesWay = heldId.flatMap(held -> holder).map(Paths::folded);
         PlaceTable places =
-                new PlaceTable(folded -> pathOf.containsKey(folded) && !givesWay.equals(Optional.of(folded)));
+                new PlaceTable(place -> pathOf().containsKey(place) && !givesWay.equals(Optional.of(place)));
         places.put(path, id, file);
         if (heldId.isPresent()) {
             places.put(holder.get(), heldId.get(), files.get(holder.get()));
@@ -225,7 +235,13 @@ final class Edit {
 
     private void put(String path, Optional<FileAt> file) {
         file.ifPresentOrElse(f -> files.put(path, f), () -> files.remove(path));
-        file.ifPresentOrElse(f -> pathOf.put(Paths.folded(path), path), () -> pathOf.remove(Paths.folded(path)));
+        folded.ifPresent(all -> {
+            if (file.isPresent()) {
+                all.put(Paths.folded(path), path);
+            } else {
+                all.remove(Paths.folded(path));
+            }
+        });
         if (Optional.ofNullable(shelf.files().files().get(path)).equals(file)) {
             changes.remove(path);
         } else {

@@ -156,6 +156,13 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** Notes the files of a version that was just made from another one, so that they need not be listed. */
+    void made(ObjectId version, TreeFiles files) {
+        synchronized (lastFiles) {
+            lastFiles.put(version.copy(), files);
+        }
+    }
+
     /** The bytes of a file's content. */
     public byte[] bytes(ObjectId content) throws IOException {
         try (ObjectReader reader = repository.newObjectReader()) {

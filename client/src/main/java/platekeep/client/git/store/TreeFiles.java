@@ -2,6 +2,7 @@ package platekeep.client.git.store;
 
 import java.io.IOException;
 import java.util.Collections;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -62,6 +63,19 @@ public record TreeFiles(SortedMap<String, FileAt> files) {
             }
         }
         return new TreeFiles(files);
+    }
+
+    /** These files after some changes, by path; empty where a file goes. Linear in the files. */
+    TreeFiles with(Map<String, Optional<FileAt>> changes) {
+        SortedMap<String, FileAt> changed = new TreeMap<>(files);
+        changes.forEach((path, file) -> {
+            if (file.isPresent()) {
+                changed.put(path, file.get());
+            } else {
+                changed.remove(path);
+            }
+        });
+        return new TreeFiles(changed);
     }
 
     public Optional<FileAt> at(String path) {

@@ -117,6 +117,8 @@ public final class Writing implements AutoCloseable {
         commit.setCommitter(facts.enteredBy());
         commit.setMessage(facts.reason() + "\n");
         ObjectId id = inserter.insert(commit);
+        TreeFiles old = before.isPresent() ? store.files(before.get()) : TreeFiles.NONE;
+        store.made(id, old.with(changes));
         advance(before, id, changes, facts);
         return id;
     }

@@ -1,0 +1,182 @@
+package platekeep.client.many;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import platekeep.client.cache.Cache;
+import platekeep.client.draft.Drafts;
+import platekeep.client.gallery.GalleryScreen;
+import platekeep.client.git.GitLibraries;
+import platekeep.client.room.RecordingFront;
+import platekeep.client.room.Workroom;
+import platekeep.client.settings.Settings;
+import platekeep.client.task.BackgroundTasks;
+import platekeep.client.task.Helpers;
+import platekeep.client.ui.Theme;
+import platekeep.client.ui.Thumbnails;
+
+/** The client's own gallery with the size of a screen, painted into a picture instead of a window. */
+final class Gallery {
+    private static final Dimension SIZE = new Dimension(1360, 860);
+    private static final long PICTURE_BYTES = 48L << 20;
+
+    private final BackgroundTasks tasks;
+    private final Workroom room;
+    private final Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
+    private final JComponent panel;
+    private final BufferedImage screen = new BufferedImage(SIZE.width, SIZE.height, BufferedImage.TYPE_INT_RGB);
+
+    /**
+     * @param scratch where settings, drafts and the index of versions lie
+     */
+    Gallery(Path scratch) throws Exception {
+        tasks = BackgroundTasks.forWindow(bug -> bug.printStackTrace());
+        GitLibraries libraries =
+                new GitLibraries(Clock.systemDefaultZone(), new Cache(scratch.resolve("cache")), new Helpers());
+        room = new Workroom(libraries, tasks, Settings.in(scratch.resolve("settings.properties")));
+        room.frontIs(new RecordingFront());
+        panel = onEventThread(() -> {
+            Theme.LIGHT.putOn();
+            GalleryScreen made = new GalleryScreen(
+                    room, new Drafts(scratch.resolve("drafts")), new Drafts(scratch.resolve("paper")), thumbnails);
+            JComponent shown = made.panel();
+            shown.setSize(SIZE);
+            return shown;
+        });
+    }
+
+    static <T> T onEventThread(Callable<T> work) throws Exception {
+        FutureTask<T> task = new FutureTask<>(work);
+        SwingUtilities.invokeLater(task);
+        return task.get();
+    }
+
+    void open(Path library) throws Exception {
+        onEventThread(() -> {
+            room.open(library, opened -> {});
+            return room;
+        });
+    }
+
+    Workroom room() {
+        return room;
+    }
+
+    Thumbnails thumbnails() {
+        return thumbnails;
+    }
+
+    /** Lays out and paints all of it, as the window would; on the event thread. */
+    BufferedImage paint() throws Exception {
+        return onEventThread(() -> {
+            layOut(panel);
+            Graphics2D g = screen.createGraphics();
+            panel.paint(g);
+            g.dispose();
+            return screen;
+        });
+    }
+
+    private static void layOut(Container container) {
+        container.doLayout();
+        for (Component part : container.getComponents()) {
+            if (part instanceof Container inside) {
+                layOut(inside);
+            }
+        }
+    }
+
+    /** How many plates the list shows. */
+    int size() throws Exception {
+        return onEventThread(() -> list().getModel().getSize());
+    }
+
+    /** How many of them are on the screen. */
+    int onScreen() throws Exception {
+        return onEventThread(() -> {
+            JList<?> list = list();
+            Rectangle seen = list.getVisibleRect();
+            int count = 0;
+            for (int i = 0; i < list.getModel().getSize() && i < 200; i++) {
+                count += seen.intersects(list.getCellBounds(i, i)) ? 1 : 0;
+            }
+            return count;
+        });
+    }
+
+    /** Scrolls by so many dots and paints; what it took in milliseconds. */
+    double scroll(int dots) throws Exception {
+        return onEventThread(() -> {
+            long start = System.nanoTime();
+            JScrollPane scroll = (JScrollPane) find(panel, "gallery-scroll");
+            int most = scroll.getViewport().getView().getHeight()
+                    - scroll.getViewport().getHeight();
+            var at = scroll.getViewport().getViewPosition();
+            scroll.getViewport().setViewPosition(new java.awt.Point(0, Math.min(most, at.y + dots)));
+            Graphics2D g = screen.createGraphics();
+            scroll.paint(g);
+            g.dispose();
+            return (System.nanoTime() - start) / 1e6;
+        });
+    }
+
+    void top() throws Exception {
+        onEventThread(() -> {
+            ((JScrollPane) find(panel, "gallery-scroll")).getViewport().setViewPosition(new java.awt.Point());
+            return panel;
+        });
+    }
+
+    /** Types words; what it takes until the list and all counts beside it are there, in milliseconds. */
+    double type(String words) throws Exception {
+        JTextComponent search = (JTextComponent) find(panel, "gallery-search");
+        return untilListChanges(() -> search.setText(words));
+    }
+
+    private double untilListChanges(Runnable doing) throws Exception {
+        long[] at = new long[2];
+        onEventThread(() -> {
+            JList<?> list = list();
+            list.addPropertyChangeListener("model", e -> at[1] = System.nanoTime());
+            at[0] = System.nanoTime();
+            doing.run();
+            at[1] = Math.max(at[1], System.nanoTime());
+            return list;
+        });
+        return (at[1] - at[0]) / 1e6;
+    }
+
+    private JList<?> list() {
+        return (JList<?>) find(panel, "gallery-plates");
+    }
+
+    private static Component find(Container in, String name) {
+        for (Component part : in.getComponents()) {
+            if (name.equals(part.getName())) {
+                return part;
+            }
+            Component inside = part instanceof Container container ? find(container, name) : null;
+            if (inside != null) {
+                return inside;
+            }
+        }
+        return null;
+    }
+
+    void close() {
+        room.open().forEach(platekeep.client.library.Library::close);
+        tasks.close();
+    }
+}

@@ -1,0 +1,189 @@
+package platekeep.client.many;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import platekeep.client.cache.Cache;
+import platekeep.client.git.GitLibraries;
+import platekeep.client.library.Change;
+import platekeep.client.library.Entry;
+import platekeep.client.library.Library;
+import platekeep.client.library.Saving;
+import platekeep.client.task.Helpers;
+import platekeep.client.task.Progress;
+import platekeep.model.plate.Plate;
+
+/** What reading, asking and saving cost, beside native Git on the same library. */
+final class LibraryFigures {
+    private static final int TURNS = 7;
+    private static final int SAVES = 15;
+
+    private final Path folder;
+    private final Path scratch;
+    private final NativeGit git;
+    private final Consumer<Figure> told;
+
+    /**
+     * @param folder the library; it is not changed
+     * @param scratch where copies are made
+     */
+    LibraryFigures(Path folder, Path scratch, Consumer<Figure> told) {
+        this.folder = folder;
+        this.scratch = scratch;
+        this.git = new NativeGit(folder);
+        this.told = told;
+    }
+
+    void measure() throws Exception {
+        openAndRead();
+        index();
+        history();
+        save();
+    }
+
+    private Library open(Path library, String cache) throws Exception {
+        return new GitLibraries(Clock.systemDefaultZone(), new Cache(scratch.resolve(cache)), new Helpers())
+                .open(library);
+    }
+
+    private void openAndRead() throws Exception {
+        Figure.Work read = () -> {
+            try (Library library = open(folder, "cache-read")) {
+                require(library.list(Progress.NONE).stream()
+                        .allMatch(e -> e.plate().isPresent()));
+            }
+        };
+        Figure.Work catFile = () -> {
+            List<ProcessBuilder> both = List.of(
+                    new ProcessBuilder("git", "ls-tree", "-r", "--object-only", "HEAD", "plates/")
+                            .directory(folder.toFile()),
+                    new ProcessBuilder("git", "cat-file", "--batch", "--buffer")
+                            .directory(folder.toFile())
+                            .redirectOutput(ProcessBuilder.Redirect.DISCARD));
+            for (Process process : ProcessBuilder.startPipeline(both)) {
+                require(process.waitFor() == 0);
+            }
+        };
+        String yardstick = "git ls-tree -r | cat-file --batch --buffer";
+        told.accept(Figure.beside(
+                "open and parse all plates, in a cold program",
+                Figure.millis(read),
+                yardstick,
+                Figure.millis(catFile),
+                0));
+        for (int i = 0; i < TURNS; i++) {
+            read.run();
+        }
+        double[] both = Figure.inTurn(TURNS, read, catFile);
+        told.accept(Figure.beside("open and parse all plates", both[0], yardstick, both[1], 0.35));
+        try (Library library = open(folder, "cache-read")) {
+            library.list(Progress.NONE);
+            double[] again = Figure.inTurn(TURNS, () -> library.list(Progress.NONE), () -> {});
+            told.accept(Figure.beside("list all plates again", again[0], yardstick, both[1], 0));
+        }
+    }
+
+    private void index() throws Exception {
+        int[] run = {0};
+        Figure.Work build = () -> {
+            try (Library library = open(folder, "cache-index-" + run[0]++)) {
+                require(library.versions(1).size() == 1);
+            }
+        };
+        build.run();
+        double[] both = Figure.inTurn(3, build, () -> git.says("log", "--raw", "--no-renames"));
+        told.accept(Figure.beside("build the index of all versions", both[0], "git log --raw", both[1], 2.5));
+        double[] kept = Figure.inTurn(3, () -> versions("cache-index-0"), () -> {});
+        told.accept(Figure.beside("take the kept index over", kept[0], "git log --raw", both[1], 0));
+    }
+
+    private void versions(String cache) throws Exception {
+        try (Library library = open(folder, cache)) {
+            require(library.versions(1).size() == 1);
+        }
+    }
+
+    private void history() throws Exception {
+        Path graph = scratch.resolve("with-graph.git");
+        git.says("clone", "--quiet", "--bare", "--shared", folder.toString(), graph.toString());
+        NativeGit withGraph = new NativeGit(graph);
+        withGraph.says("commit-graph", "write", "--reachable", "--changed-paths");
+        try (Library library = open(folder, "cache-index-0")) {
+            List<Entry> plates = library.list(Progress.NONE);
+            int[] next = {0};
+            Figure.Work ours = () -> {
+                for (int i = 0; i < 100; i++) {
+                    Plate plate =
+                            plates.get(next[0]++ * 7919 % plates.size()).plate().orElseThrow();
+                    require(!library.history(plate.id()).isEmpty());
+                }
+            };
+            for (int i = 0; i < 10; i++) {
+                ours.run();
+            }
+            double[] plain = Figure.inTurn(
+                    TURNS,
+                    ours,
+                    () -> git.says(
+                            "log",
+                            "--format=%H",
+                            "--",
+                            plates.get(next[0] % 9000).path()));
+            double[] graphed = Figure.inTurn(
+                    TURNS,
+                    ours,
+                    () -> withGraph.says(
+                            "log",
+                            "--format=%H",
+                            "--",
+                            plates.get(next[0] % 9000).path()));
+            told.accept(Figure.below("history of a plate, from the index", plain[0] / 100, 1));
+            told.accept(Figure.beside("the same", plain[0] / 100, "git log -- path", plain[1], 0));
+            told.accept(Figure.beside(
+                    "the same", graphed[0] / 100, "git log -- path, with its commit-graph", graphed[1], 0));
+        }
+    }
+
+    private void save() throws Exception {
+        Path copy = scratch.resolve("copy");
+        git.says("clone", "--quiet", "--no-hardlinks", folder.toString(), copy.toString());
+        NativeGit there = new NativeGit(copy);
+        there.says("remote", "remove", "origin");
+        there.says("config", "user.name", TwentyYears.WENNA.name());
+        there.says("config", "user.email", TwentyYears.WENNA.address());
+        try (Library library = open(copy, "cache-save")) {
+            List<Entry> plates = library.list(Progress.NONE);
+            library.versions(1);
+            int[] next = {0};
+            Figure.Work ours = () -> {
+                Plate plate = plates.get(next[0]++ * 37 % 5000).plate().orElseThrow();
+                Plate changed = plate.edit()
+                        .notes(List.of("Changed in turn " + next[0]))
+                        .build();
+                library.save(new Saving(
+                        List.of(new Change.PutPlate(changed)), "A note", Optional.empty(), Optional.empty()));
+            };
+            Figure.Work theirs = () -> {
+                String path = plates.get(5000 + next[0] * 37 % 4000).path();
+                Files.writeString(copy.resolve(path), Files.readString(copy.resolve(path)) + "\n");
+                there.says("add", path);
+                there.says("commit", "--quiet", "-m", "A note");
+            };
+            Figure.inTurn(5, ours, theirs);
+            double[] both = Figure.inTurn(SAVES, ours, theirs);
+            told.accept(Figure.beside("save one plate", both[0], "git add + git commit", both[1], 0.5));
+        }
+        require(there.says("status", "--porcelain").isEmpty());
+        require(there.says("fsck", "--connectivity-only").isEmpty());
+    }
+
+    private static void require(boolean is) throws IOException {
+        if (!is) {
+            throw new IOException("what was measured did not do what it should");
+        }
+    }
+}
