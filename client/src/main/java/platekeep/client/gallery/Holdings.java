@@ -30,6 +30,7 @@ final class Holdings {
     private final Map<Library, List<KeptDraft>> drawn = new HashMap<>();
     private final Map<Library, Map<String, Told>> told = new HashMap<>();
     private final Map<Library, Tasks.Running> reading = new HashMap<>();
+    private final Set<Library> begun = new HashSet<>();
     private final Set<Library> greeted = new HashSet<>();
     private final Checked checked = new Checked();
     private final Latest<Held> making;
@@ -49,9 +50,10 @@ final class Holdings {
         return held;
     }
 
-    /** Whether a library is being read of which nothing is to be seen yet. */
+    /** Whether a library is being read of which nothing is to be seen yet, or only the first plates. */
     boolean isReading() {
-        return stocks.size() < room.open().size() && reading.values().stream().anyMatch(running -> !running.over());
+        return (!begun.isEmpty() || stocks.size() < room.open().size())
+                && reading.values().stream().anyMatch(running -> !running.over());
     }
 
     void librariesChanged() {
@@ -59,6 +61,7 @@ final class Holdings {
         List.of(stocks, unsent, drawn, told, reading)
                 .forEach(known -> known.keySet().retainAll(open));
         greeted.retainAll(open);
+        begun.retainAll(open);
         open.stream().filter(library -> !stocks.containsKey(library)).forEach(this::read);
         make();
     }
@@ -72,16 +75,58 @@ final class Holdings {
         reading.put(
                 library,
                 room.work(
-                        progress -> Stock.read(library, progress),
+                        progress -> Stock.read(
+                                library,
+                                new Steps(progress),
+                                first -> room.tasks().onEventThread(() -> showFirst(library, first))),
                         stock -> {
                             reading.remove(library);
+                            begun.remove(library);
                             stocks.put(library, stock);
                             make();
                             readDrafts(library);
                             readMore(library, stock);
                         },
-                        changed));
+                        () -> {
+                            room.front().busy("");
+                            changed.run();
+                        }));
         changed.run();
+    }
+
+    /** While a library is read for the first time, what has come of it is shown. */
+    private void showFirst(Library library, Stock first) {
+        if (room.open().contains(library) && stocks.putIfAbsent(library, first) == null) {
+            begun.add(library);
+            make();
+        }
+    }
+
+    /** Tells in the window how far a long reading has come, a few times. */
+    private final class Steps implements Progress {
+        private static final int LONG = 1000;
+
+        private final Progress asked;
+        private int told;
+
+        Steps(Progress asked) {
+            this.asked = asked;
+        }
+
+        @Override
+        public void at(int done, int total, String what) {
+            int now = total < LONG ? told : (int) (20L * done / total);
+            if (now != told) {
+                told = now;
+                String words = done == total ? "" : "Reading plates: " + done + " of " + total;
+                room.tasks().onEventThread(() -> room.front().busy(words));
+            }
+        }
+
+        @Override
+        public boolean cancelled() {
+            return asked.cancelled();
+        }
     }
 
     /** One after the other, so that other work finds its way between them. */

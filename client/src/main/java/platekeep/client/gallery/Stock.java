@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
@@ -47,11 +49,25 @@ record Stock(Library library, List<Item> items) {
         return library.folder() + "\n" + entry.path();
     }
 
-    /** Reads a library; in the background. */
-    static Stock read(Library library, Progress progress) throws LibraryException {
+    /**
+     * Reads a library; in the background.
+     *
+     * @param first hears, while the rest is being read, of as many plates as fill a screen
+     */
+    static Stock read(Library library, Progress progress, Consumer<Stock> first) throws LibraryException {
         Surroundings around = Surroundings.of(library.facts().withName(library.name()), library.series());
+        AtomicBoolean isTold = new AtomicBoolean();
+        List<Entry> all = library.list(progress, soFar -> {
+            if (isTold.compareAndSet(false, true)) {
+                first.accept(of(library, soFar, around));
+            }
+        });
+        return of(library, all, around);
+    }
+
+    private static Stock of(Library library, List<Entry> entries, Surroundings around) {
         List<Item> items = new ArrayList<>();
-        for (Entry entry : library.list(progress)) {
+        for (Entry entry : entries) {
             items.add(new Item(
                     library, entry, entry.plate().map(plate -> Summary.of(key(library, entry), plate, around))));
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -42,7 +43,11 @@ public final class BackgroundTasks implements Tasks, AutoCloseable {
     @Override
     public <T> Running run(Work<T> work, Consumer<Step> steps, Consumer<Outcome<T>> answer) {
         Job<T> job = new Job<>(work, steps, answer);
-        workers.execute(job);
+        try {
+            workers.execute(job);
+        } catch (RejectedExecutionException e) {
+            // closed: nobody waits for the answer any more
+        }
         return job;
     }
 

@@ -2,18 +2,36 @@ package platekeep.client.ui;
 
 import java.awt.Dimension;
 import java.awt.image.BufferedImage;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import platekeep.client.task.Tasks;
 import platekeep.model.plate.Plate;
 
-/** Has small pictures drawn in the background, each once, and tells when there is a new one to be seen. */
+/**
+ * Has small pictures drawn in the background, each once, and tells when there is a new one to be seen. What was looked at
+ * last comes first: pictures that were scrolled past wait behind those on the screen, and are forgotten when there are too
+ * many of them.
+ */
 public final class Pictures {
+    private static final int AT_ONCE = 2;
+    private static final int MOST_WAITING = 300;
+
     private final Tasks tasks;
     private final Thumbnails thumbnails;
     private final Runnable arrived;
     private final Set<String> asked = new HashSet<>();
+    /** The newest look first, each in the order in which it was painted. */
+    private final Deque<Deque<Wish>> looks = new ArrayDeque<>();
+
+    private boolean isLooking;
+    private int waiting;
+    private int running;
+
+    /** A picture that somebody waits for. */
+    private record Wish(String key, PictureSource source, Dimension size) {}
 
     /**
      * @param arrived called on the event thread for each new picture
@@ -38,12 +56,47 @@ public final class Pictures {
         Optional<BufferedImage> ready = thumbnails.ready(source.key(), size);
         String key = source.key() + size;
         if (ready.isEmpty() && asked.add(key)) {
-            tasks.run(progress -> thumbnails.of(source, size), outcome -> {
-                asked.remove(key);
-                arrived.run();
-            });
+            wait(new Wish(key, source, new Dimension(size)));
+            drawNext();
         }
         return ready;
+    }
+
+    private void wait(Wish wish) {
+        if (!isLooking) {
+            isLooking = true;
+            looks.addFirst(new ArrayDeque<>());
+            tasks.onEventThread(() -> isLooking = false);
+        }
+        looks.getFirst().addLast(wish);
+        waiting++;
+        while (waiting > MOST_WAITING) {
+            asked.remove(next(looks.getLast()).key());
+        }
+    }
+
+    private Wish next(Deque<Wish> look) {
+        Wish wish = look.removeFirst();
+        waiting--;
+        if (look.isEmpty() && !(isLooking && look == looks.getFirst())) {
+            looks.remove(look);
+        }
+        return wish;
+    }
+
+    private void drawNext() {
+        looks.removeIf(look -> look.isEmpty() && !(isLooking && look == looks.getFirst()));
+        while (running < AT_ONCE && waiting > 0) {
+            Wish wish = next(
+                    looks.stream().filter(look -> !look.isEmpty()).findFirst().orElseThrow());
+            running++;
+            tasks.run(progress -> thumbnails.of(wish.source(), wish.size()), outcome -> {
+                running--;
+                asked.remove(wish.key());
+                arrived.run();
+                drawNext();
+            });
+        }
     }
 
     /** The picture at most as large as a size, without a ground. */

@@ -6,10 +6,15 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import java.beans.PropertyChangeListener;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
@@ -31,6 +36,8 @@ import platekeep.client.ui.Thumbnails;
 final class Gallery {
     private static final Dimension SIZE = new Dimension(1360, 860);
     private static final long PICTURE_BYTES = 48L << 20;
+
+    private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
     private final BackgroundTasks tasks;
     private final Workroom room;
@@ -116,10 +123,10 @@ final class Gallery {
         });
     }
 
-    /** Scrolls by so many dots and paints; what it took in milliseconds. */
+    /** Scrolls by so many dots and paints; what it took of the event thread's processor time, in milliseconds. */
     double scroll(int dots) throws Exception {
         return onEventThread(() -> {
-            long start = System.nanoTime();
+            long start = CLOCK.getCurrentThreadCpuTime();
             JScrollPane scroll = (JScrollPane) find(panel, "gallery-scroll");
             int most = scroll.getViewport().getView().getHeight()
                     - scroll.getViewport().getHeight();
@@ -128,7 +135,7 @@ final class Gallery {
             Graphics2D g = screen.createGraphics();
             scroll.paint(g);
             g.dispose();
-            return (System.nanoTime() - start) / 1e6;
+            return (CLOCK.getCurrentThreadCpuTime() - start) / 1e6;
         });
     }
 
@@ -142,20 +149,32 @@ final class Gallery {
     /** Types words; what it takes until the list and all counts beside it are there, in milliseconds. */
     double type(String words) throws Exception {
         JTextComponent search = (JTextComponent) find(panel, "gallery-search");
-        return untilListChanges(() -> search.setText(words));
+        CompletableFuture<Long> shown = new CompletableFuture<>();
+        PropertyChangeListener listens = e -> shown.complete(System.nanoTime());
+        long start = onEventThread(() -> {
+            list().addPropertyChangeListener("model", listens);
+            long now = System.nanoTime();
+            search.setText(words);
+            return now;
+        });
+        long end = shown.get(20, TimeUnit.SECONDS);
+        onEventThread(() -> {
+            list().removePropertyChangeListener("model", listens);
+            return words;
+        });
+        return (end - start) / 1e6;
     }
 
-    private double untilListChanges(Runnable doing) throws Exception {
-        long[] at = new long[2];
-        onEventThread(() -> {
-            JList<?> list = list();
-            list.addPropertyChangeListener("model", e -> at[1] = System.nanoTime());
-            at[0] = System.nanoTime();
-            doing.run();
-            at[1] = Math.max(at[1], System.nanoTime());
-            return list;
-        });
-        return (at[1] - at[0]) / 1e6;
+    /** Waits until nothing is done in the background any more. */
+    void rest() throws Exception {
+        int quiet = 0;
+        while (quiet < 20) {
+            Thread.sleep(20);
+            boolean busy = Thread.getAllStackTraces().keySet().stream()
+                    .filter(thread -> thread.getName().startsWith("platekeep-work-"))
+                    .anyMatch(thread -> thread.getState() != Thread.State.WAITING);
+            quiet = busy ? 0 : quiet + 1;
+        }
     }
 
     private JList<?> list() {

@@ -65,7 +65,7 @@ final class Looking {
         List<Series> out = new ArrayList<>();
         for (Map.Entry<String, FileAt> file : files().entrySet()) {
             if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
-                byte[] bytes = room.store().bytes(file.getValue().content());
+                byte[] bytes = room.store().bytes(file.getKey(), file.getValue().content());
                 Reading<Series> reading = SeriesText.read(file.getKey(), bytes);
                 reading.value().ifPresent(out::add);
                 reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
