@@ -138,6 +138,9 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
             // of n places that either shows, the outlines may differ at (1 - least) n; n is half of all and of those
             int both = here.count + there.count;
             int best = least == 0 ? Integer.MAX_VALUE : (int) ((1 - least) / (1 + least) * both) + 1;
+            if (Math.abs(here.count - there.count) >= best) {
+                return Optional.empty();
+            }
             int[] at = {Integer.MIN_VALUE, 0};
             for (int dy : tries(one.height(), other.height(), middles.down() - otherMiddles.down())) {
                 for (int dx : tries(one.width(), other.width(), middles.across() - otherMiddles.across())) {
