@@ -7,6 +7,7 @@ import javax.swing.JMenu;
 import platekeep.client.draft.Drafts;
 import platekeep.client.paper.bring.BringDialogs;
 import platekeep.client.paper.bring.BringPresenter;
+import platekeep.client.paper.bring.FileDrop;
 import platekeep.client.room.Place;
 import platekeep.client.room.Screen;
 import platekeep.client.room.Workroom;
@@ -28,6 +29,9 @@ public final class PaperScreen implements Screen {
         this.presenter = new PaperPresenter(room, drafts, panel);
         this.bring = new BringPresenter(room, new BringDialogs(panel));
         panel.presenter(presenter);
+        panel.setTransferHandler(new FileDrop(
+                // the program that they come from waits until the drop is over, so the question comes after it
+                files -> room.tasks().onEventThread(() -> bring.scans(files))));
     }
 
     private BringPresenter bring() {

@@ -15,11 +15,13 @@ final class LineCell extends JPanel implements ListCellRenderer<SeriesState.Line
 
     private final JLabel title = Widgets.label("series-line-title", "");
     private final JLabel words = Widgets.faint("series-line-words", "");
+    private final JLabel library = Widgets.faint("series-line-library", "");
 
     LineCell() {
-        super(new MigLayout("insets 7 12 7 10, fillx, wrap 1, gap 1", "[grow, fill]"));
+        super(new MigLayout("insets 7 12 7 10, fillx, wrap 1, gap 1, hidemode 3", "[grow, fill]"));
         add(title, "wmin 0");
         add(words, "wmin 0");
+        add(library, "wmin 0");
     }
 
     @Override
@@ -32,7 +34,9 @@ final class LineCell extends JPanel implements ListCellRenderer<SeriesState.Line
         title.setFont(list.getFont().deriveFont(java.awt.Font.BOLD));
         title.setForeground(Look.ink());
         title.setText(value.title());
-        words.setText(value.words() + (value.library().isEmpty() ? "" : "  ·  " + value.library()));
+        words.setText(value.words());
+        library.setText(value.library());
+        library.setVisible(!value.library().isEmpty());
         setBackground(isSelected ? Look.chosen() : list.getBackground());
         setOpaque(true);
         setToolTipText(value.title());

@@ -80,6 +80,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
         all.setName("series-list");
         all.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         all.setCellRenderer(new LineCell());
+        all.setFixedCellWidth(120);
         all.getAccessibleContext().setAccessibleName("Series");
         all.addListSelectionListener(e -> {
             if (!isShowing && !e.getValueIsAdjusting()) {

@@ -1,6 +1,7 @@
 package platekeep.client.paper.bring;
 
 import java.awt.Component;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,8 +30,9 @@ public final class BringDialogs implements BringView {
     }
 
     @Override
-    public Optional<Scans> askScans(List<String> libraries) {
+    public Optional<Scans> askScans(List<String> libraries, List<Path> dropped) {
         FilesField files = new FilesField();
+        files.put(dropped);
         JComboBox<String> library = new JComboBox<>(libraries.toArray(new String[0]));
         library.setName("paper-library");
         JPanel form = form("Each picture becomes a plate that is only a scan yet. " + WHAT_GOES);

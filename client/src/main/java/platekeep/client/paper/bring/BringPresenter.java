@@ -29,17 +29,21 @@ public final class BringPresenter {
 
     /** Scans of paper, each a new plate that has neither pleats nor rows yet. */
     public void scans() {
+        scans(List.of());
+    }
+
+    /** The same for files that she dropped. */
+    public void scans(List<Path> files) {
         if (room.open().isEmpty()) {
             room.front().trouble("Scans need a library to lie in. Make a new library or open one first.");
             return;
         }
         List<Library> open = room.open();
-        view.askScans(open.stream().map(Library::name).toList())
+        view.askScans(open.stream().map(Library::name).toList(), files)
                 .ifPresent(asked -> scans(open.get(asked.library()), asked.files()));
     }
 
-    /** The same where it is known which files they are. */
-    public void scans(Library library, List<Path> files) {
+    private void scans(Library library, List<Path> files) {
         room.withHand(library, () -> read(library, files, (batch, size) -> saveScans(library, batch, size)));
     }
 

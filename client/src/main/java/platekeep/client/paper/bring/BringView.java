@@ -12,8 +12,9 @@ public interface BringView {
      * Asks for the scans, each of which becomes a plate; empty when she gave it up.
      *
      * @param libraries names of the open libraries
+     * @param files those that it is about already, such as dropped ones
      */
-    Optional<Scans> askScans(List<String> libraries);
+    Optional<Scans> askScans(List<String> libraries, List<Path> files);
 
     /** Asks for pictures that are to lie beside a plate; empty when she gave it up. */
     Optional<Pictures> askPictures(String title);

@@ -48,6 +48,10 @@ final class FilesField extends JPanel {
         }
     }
 
+    void put(List<Path> files) {
+        text.setText(files.stream().map(Path::toString).collect(Collectors.joining(BAR)));
+    }
+
     /** What is not right yet, in a sentence. */
     Optional<String> wrong() {
         if (text.getText().isBlank()) {

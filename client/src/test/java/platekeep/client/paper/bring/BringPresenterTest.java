@@ -169,6 +169,14 @@ class BringPresenterTest {
     }
 
     @Test
+    void filesThatAreDroppedComeInTheSameWay() throws IOException {
+        sheet("page 1.jpg", 60, 40);
+        sheet("page 2.jpg", 61, 40);
+        bring.scans(List.of(binder.resolve("page 2.jpg")));
+        assertThat(plates()).extracting(Plate::title).containsExactly("page 2");
+    }
+
+    @Test
     void anEmptyFolderIsSaid() {
         bring.scans();
         assertThat(test.front.troubles)
@@ -192,8 +200,8 @@ class BringPresenterTest {
         private final List<Sizes> sizes = new java.util.ArrayList<>();
 
         @Override
-        public Optional<Scans> askScans(List<String> libraries) {
-            return scans;
+        public Optional<Scans> askScans(List<String> libraries, List<Path> files) {
+            return files.isEmpty() ? scans : Optional.of(new Scans(files, 0));
         }
 
         @Override
