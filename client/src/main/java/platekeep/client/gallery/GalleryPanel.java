@@ -263,8 +263,11 @@ final class GalleryPanel extends JPanel implements GalleryView, NarrowEars {
     @Override
     public void show(GalleryState state) {
         narrow.show(state.sections());
-        chips.show(state.sections(), state.isNarrowed());
-        summary.setText(state.isReading() ? "Reading …" : state.summary());
+        chips.show(state.sections());
+        summary.setText(
+                !state.isReading()
+                        ? state.summary()
+                        : "Reading …" + (state.cards().isEmpty() ? "" : " " + state.summary()));
         hint.setText(state.hint());
         hint.setVisible(!state.hint().isEmpty());
         if (!search.getText().equals(state.query().words())) {

@@ -15,7 +15,7 @@ import platekeep.model.find.Query;
  * @param summary how many plates there are, in words
  * @param hint what to know of the answer, such as slips of typing that were taken as such; often empty
  * @param saved names of searches that were kept
- * @param isReading whether libraries are being read of which nothing can be seen yet
+ * @param isReading whether libraries are being read of which not everything can be seen yet
  * @param isRoomEmpty whether no library is open at all
  */
 public record GalleryState(

@@ -62,8 +62,13 @@ final class Holdings {
                 .forEach(known -> known.keySet().retainAll(open));
         greeted.retainAll(open);
         begun.retainAll(open);
-        open.stream().filter(library -> !stocks.containsKey(library)).forEach(this::read);
+        open.stream().filter(library -> !isKnown(library)).forEach(this::read);
         make();
+    }
+
+    private boolean isKnown(Library library) {
+        Tasks.Running running = reading.get(library);
+        return stocks.containsKey(library) || running != null && !running.over();
     }
 
     /** Reads a library anew. */

@@ -54,10 +54,12 @@ final class SearchItems {
         menu.addSeparator();
         JMenu rename = new JMenu("Rename");
         JMenu remove = new JMenu("Remove");
+        int number = 0;
         for (String name : narrowing.savedNames()) {
-            menu.add(Widgets.item("menu-search-" + name, name, "", () -> narrowing.reopen(name)));
-            rename.add(Widgets.item("menu-rename-" + name, name + "…", "", () -> rename(name)));
-            remove.add(Widgets.item("menu-remove-" + name, name, "", () -> narrowing.forget(name)));
+            number++;
+            menu.add(Widgets.item("menu-search-" + number, name, "", () -> narrowing.reopen(name)));
+            rename.add(Widgets.item("menu-rename-" + number, name + "…", "", () -> rename(name)));
+            remove.add(Widgets.item("menu-remove-" + number, name, "", () -> narrowing.forget(name)));
         }
         menu.addSeparator();
         menu.add(rename);

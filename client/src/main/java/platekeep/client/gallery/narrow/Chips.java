@@ -34,13 +34,9 @@ public final class Chips extends JPanel {
         setVisible(false);
     }
 
-    /**
-     * Shows what is chosen.
-     *
-     * @param isNarrowed whether anything is asked for, by words or by choosing
-     */
-    public void show(List<Section> sections, boolean isNarrowed) {
-        setVisible(isNarrowed);
+    /** Shows what is chosen; nothing where nothing is. */
+    public void show(List<Section> sections) {
+        setVisible(sections.stream().anyMatch(section -> !section.chosen().isEmpty()));
         if (sections.equals(shown) && getComponentCount() > 0) {
             return;
         }
