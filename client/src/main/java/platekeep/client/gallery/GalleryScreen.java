@@ -113,6 +113,12 @@ public final class GalleryScreen implements Screen {
                 () -> presenter.narrowing().clear()));
         menu.add(Widgets.item("menu-narrow", "Narrow down", "ctrl G", panel::toPick));
         menu.add(Widgets.item("menu-list-view", "Cards or list", "ctrl shift L", panel::turnList));
+        JMenu sort = new JMenu("Sort by");
+        sort.setName("menu-sort");
+        PlateTable.sorts()
+                .forEach((word, by) -> sort.add(Widgets.item(
+                        "menu-sort-" + by, word, "", () -> presenter.narrowing().sortBy(by))));
+        menu.add(sort);
         menu.addSeparator();
         menu.add(Widgets.item("menu-open-plate", "Open", "ctrl O", panel::openChosen));
         menu.add(Widgets.item("menu-new-plate", "New plate…", "ctrl N", presenter::begin));

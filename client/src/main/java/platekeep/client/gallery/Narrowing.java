@@ -98,7 +98,8 @@ public final class Narrowing {
 
     /** Sorts by a column; once more, the other way round. */
     public void sortBy(Order.By by) {
-        order = new Order(by, order.by() == by ? order.way().other() : Order.Way.UP);
+        order = new Order(
+                by, order.by() == by && by != Order.By.BEST ? order.way().other() : Order.Way.UP);
         ask(query);
     }
 

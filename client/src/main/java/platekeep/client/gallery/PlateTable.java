@@ -3,10 +3,13 @@ package platekeep.client.gallery;
 import java.awt.Component;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
@@ -26,16 +29,16 @@ final class PlateTable extends JTable {
 
     /** A column. */
     private enum Column {
-        TITLE("Title", 190, Order.By.TITLE, s -> s.title()),
-        NUMBER("Number", 70, Order.By.NUMBER, s -> s.number().orElse("")),
-        SERIES("Series", 120, Order.By.SERIES, s -> String.join(", ", s.series())),
-        AGES("Ages", 120, Order.By.AGES, s -> Card.ages(s.ages())),
-        THEMES("Themes", 170, Order.By.THEMES, s -> String.join(", ", s.themes())),
-        PLEATS("Pleats", 52, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
-        ROWS("Rows", 48, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
-        COLOURS("Colours", 58, Order.By.COLOURS, s -> "" + s.colours().size()),
+        TITLE("Title", 200, Order.By.TITLE, s -> s.title()),
+        NUMBER("Number", 78, Order.By.NUMBER, s -> s.number().orElse("")),
+        AGES("Ages", 130, Order.By.AGES, s -> Card.ages(s.ages())),
+        PLEATS("Pleats", 58, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
+        ROWS("Rows", 54, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
+        THEMES("Themes", 180, Order.By.THEMES, s -> String.join(", ", s.themes())),
+        SERIES("Series", 140, Order.By.SERIES, s -> String.join(", ", s.series())),
+        COLOURS("Colours", 66, Order.By.COLOURS, s -> "" + s.colours().size()),
         DESIGNERS("Designers", 120, Order.By.DESIGNERS, s -> String.join(", ", s.designers())),
-        YEAR("Year", 48, Order.By.YEAR, s -> s.lastYear() == 0 ? "" : "" + s.lastYear()),
+        YEAR("Year", 54, Order.By.YEAR, s -> s.lastYear() == 0 ? "" : "" + s.lastYear()),
         STATE(
                 "How far",
                 90,
@@ -63,6 +66,16 @@ final class PlateTable extends JTable {
         boolean isNumber() {
             return this == PLEATS || this == ROWS || this == COLOURS || this == YEAR;
         }
+    }
+
+    /** What can be sorted by, in words. */
+    static Map<String, Order.By> sorts() {
+        Map<String, Order.By> sorts = new LinkedHashMap<>();
+        sorts.put("Best first", Order.By.BEST);
+        Stream.of(Column.values())
+                .filter(column -> column.by != Order.By.BEST)
+                .forEach(column -> sorts.put(column.word, column.by));
+        return sorts;
     }
 
     /**
