@@ -83,6 +83,21 @@ record Figure(String name, double ours, String yardstick, double theirs, double 
         return new double[] {median(a), median(b)};
     }
 
+    /** As {@link #inTurn}, several of each in a row, as they come in life. */
+    static double[] inRows(int rows, int turns, Work ours, Work theirs) throws Exception {
+        double[] a = new double[rows * turns];
+        double[] b = new double[rows * turns];
+        for (int row = 0; row < rows; row++) {
+            for (int i = 0; i < turns; i++) {
+                a[row * turns + i] = millis(ours);
+            }
+            for (int i = 0; i < turns; i++) {
+                b[row * turns + i] = millis(theirs);
+            }
+        }
+        return new double[] {median(a), median(b)};
+    }
+
     /** Times two things in turn, so that whatever else the machine does meets both; gives the medians. */
     static double[] inTurn(int turns, Work ours, Work theirs) throws Exception {
         double[] a = new double[turns];

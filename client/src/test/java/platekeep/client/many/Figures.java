@@ -17,7 +17,7 @@ import platekeep.model.plate.Plate;
 
 /**
  * Every figure of a large library beside its yardstick in the same run: {@code Figures [FOLDER [pictures] [library]
- * [gallery]]}. Takes the library that lies in the folder, or makes the standard one there; without a folder one is made
+ * [saving] [gallery]]}. Takes the library that lies in the folder, or makes the standard one there; without a folder one is made
  * and thrown away. Each figure is taken
  * through the code that the client itself runs. Asserts nothing.
  */
@@ -54,6 +54,9 @@ public final class Figures {
             }
             if (asked.contains("library")) {
                 new LibraryFigures(folder, scratch, Figures::tell).measure();
+            }
+            if (asked.contains("saving")) {
+                new LibraryFigures(folder, scratch, Figures::tell).saving();
             }
             if (asked.contains("gallery")) {
                 gallery(folder, Files.createDirectory(scratch.resolve("gallery")));

@@ -7,10 +7,12 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import platekeep.client.cache.Cache;
 import platekeep.client.git.GitLibraries;
 import platekeep.client.library.Change;
 import platekeep.client.library.Entry;
+import platekeep.client.library.Libraries;
 import platekeep.client.library.Library;
 import platekeep.client.library.Saving;
 import platekeep.client.task.Helpers;
@@ -20,7 +22,7 @@ import platekeep.model.plate.Plate;
 /** What reading, asking and saving cost, beside native Git on the same library. */
 final class LibraryFigures {
     private static final int TURNS = 7;
-    private static final int SAVES = 15;
+    private static final int SAVES = 8;
 
     private final Path folder;
     private final Path scratch;
@@ -42,12 +44,21 @@ final class LibraryFigures {
         openAndRead();
         index();
         history();
-        save();
+        saving();
+    }
+
+    /** Saving alone. */
+    void saving() throws Exception {
+        save("save one plate, forced to disk", "copy", libraries -> libraries);
+        save("save one plate, not forced to disk, as native Git does it", "copy-2", Libraries::syncedWhenClosed);
     }
 
     private Library open(Path library, String cache) throws Exception {
-        return new GitLibraries(Clock.systemDefaultZone(), new Cache(scratch.resolve(cache)), new Helpers())
-                .open(library);
+        return libraries(cache).open(library);
+    }
+
+    private Libraries libraries(String cache) {
+        return new GitLibraries(Clock.systemDefaultZone(), new Cache(scratch.resolve(cache)), new Helpers());
     }
 
     private void openAndRead() throws Exception {
@@ -148,14 +159,14 @@ final class LibraryFigures {
         }
     }
 
-    private void save() throws Exception {
-        Path copy = scratch.resolve("copy");
+    private void save(String name, String folderName, UnaryOperator<Libraries> how) throws Exception {
+        Path copy = scratch.resolve(folderName);
         git.says("clone", "--quiet", "--no-hardlinks", folder.toString(), copy.toString());
         NativeGit there = new NativeGit(copy);
         there.says("remote", "remove", "origin");
         there.says("config", "user.name", TwentyYears.WENNA.name());
         there.says("config", "user.email", TwentyYears.WENNA.address());
-        try (Library library = open(copy, "cache-save")) {
+        try (Library library = how.apply(libraries("cache-" + folderName)).open(copy)) {
             List<Entry> plates = library.list(Progress.NONE);
             library.versions(1);
             int[] next = {0};
@@ -174,8 +185,8 @@ final class LibraryFigures {
                 there.says("commit", "--quiet", "-m", "A note");
             };
             Figure.inTurn(5, ours, theirs);
-            double[] both = Figure.inTurn(SAVES, ours, theirs);
-            told.accept(Figure.beside("save one plate", both[0], "git add + git commit", both[1], 0.5));
+            double[] both = Figure.inRows(3, SAVES, ours, theirs);
+            told.accept(Figure.beside(name, both[0], "git add + git commit", both[1], 0.5));
         }
         require(there.says("status", "--porcelain").isEmpty());
         require(there.says("fsck", "--connectivity-only").isEmpty());
