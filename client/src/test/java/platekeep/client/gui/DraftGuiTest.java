@@ -38,7 +38,7 @@ class DraftGuiTest {
             program.says("status", "A draft is not saved as a version yet: \"Quay Lamp\".");
             Work work = new Work(program);
             work.openPlate(TwoDesks.TITLE);
-            program.says("notice", "was not saved as a version. row 3: pleats 4 to 6 chalk instead of brick");
+            program.says("notice", "was not saved as a version. Row 3: pleats 4 to 6 chalk instead of brick");
             program.click("draft-take");
             program.until("notice-bar", "is gone", seen -> !seen.showing());
             work.isDraft();
