@@ -85,7 +85,7 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-choose-all", "Choose everything", "ctrl A", choice::chooseAll));
         menu.addSeparator();
         menu.add(Widgets.item("menu-across", "Mirror left to right", "ctrl M", choice::mirrorLeftRight));
-        menu.add(Widgets.item("menu-over", "Mirror top to bottom", "ctrl shift O", choice::mirrorTopBottom));
+        menu.add(Widgets.item("menu-over", "Mirror top to bottom", "ctrl alt M", choice::mirrorTopBottom));
         menu.add(Widgets.item("menu-recolour", "Recolour…", "ctrl L", choice::recolour));
         menu.add(Widgets.item("menu-repeat", "Repeat across…", "ctrl E", choice::repeat));
         menu.addSeparator();

@@ -63,7 +63,7 @@ final class ToolBar extends JPanel {
         tool(
                 "over",
                 Sign.MIRROR_OVER,
-                "Mirror what is chosen top to bottom (Ctrl+Shift+O)",
+                "Mirror what is chosen top to bottom (Ctrl+Alt+M)",
                 "gaptop 6",
                 () -> choice.get().mirrorTopBottom());
         tool(

@@ -1,7 +1,6 @@
 package platekeep.client.plate.picture;
 
 import java.awt.Component;
-import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -60,8 +59,7 @@ final class PictureDialog implements PictureView {
     }
 
     private static String words(Drawing drawing, Wanted wanted) {
-        Dimension size = PlateImage.size(drawing, wanted.pleat());
-        return size.width + " x " + size.height + (wanted.format() == Format.CHART_LINES ? " units" : " dots");
+        return PlateImage.size(drawing, wanted.pleat()) + (wanted.format() == Format.CHART_LINES ? " units" : " dots");
     }
 
     private static void row(JPanel form, String word, JComponent part) {

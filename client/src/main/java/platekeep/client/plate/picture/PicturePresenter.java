@@ -1,8 +1,5 @@
 package platekeep.client.plate.picture;
 
-import java.awt.Dimension;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,7 +8,6 @@ import java.nio.file.StandardCopyOption;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import platekeep.client.library.LibraryException;
 import platekeep.client.room.Workroom;
 import platekeep.client.ui.PlatePainter;
@@ -56,10 +52,10 @@ public final class PicturePresenter {
                     : Optional.of("A chart of " + cables + " places is too large to be kept as lines; at most "
                             + MOST_LINES + " are. Keep it as dots instead; nothing was written.");
         }
-        Dimension size = PlateImage.size(drawing, wanted.pleat());
-        return (long) size.width * size.height <= PlateImage.MOST_DOTS
+        PlateImage.Size size = PlateImage.size(drawing, wanted.pleat());
+        return size.dots() <= PlateImage.MOST_DOTS
                 ? Optional.empty()
-                : Optional.of("The picture would be " + size.width + " x " + size.height + " dots large; at most "
+                : Optional.of("The picture would be " + size + " dots large; at most "
                         + PlateImage.MOST_DOTS / 1_000_000
                         + " million dots are written. Take fewer dots a pleat; nothing was written.");
     }
@@ -77,13 +73,11 @@ public final class PicturePresenter {
         if (wanted.format() == Format.CHART_LINES) {
             return Svg.chart(drawing, ChartScale.whole(wanted.pleat())).getBytes(StandardCharsets.UTF_8);
         }
-        BufferedImage image = PlateImage.of(
-                drawing,
-                wanted.pleat(),
-                wanted.format() == Format.CHART_DOTS ? PlatePainter.View.CHART : PlatePainter.View.CLOTH);
-        try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            ImageIO.write(image, "png", out);
-            return out.toByteArray();
+        try {
+            return PlateImage.png(
+                    drawing,
+                    wanted.pleat(),
+                    wanted.format() == Format.CHART_DOTS ? PlatePainter.View.CHART : PlatePainter.View.CLOTH);
         } catch (IOException e) {
             throw new LibraryException("The picture could not be made; nothing was written.", e);
         }

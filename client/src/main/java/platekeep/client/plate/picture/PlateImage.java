@@ -1,10 +1,12 @@
 package platekeep.client.plate.picture;
 
 import java.awt.Color;
-import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import javax.imageio.ImageIO;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PlatePainter;
 import platekeep.model.draw.ChartScale;
@@ -32,12 +34,30 @@ final class PlateImage {
         this.view = view;
     }
 
-    /** How large a picture becomes. */
-    static Dimension size(Drawing drawing, int pleat) {
+    /** How large a picture becomes, in dots. */
+    record Size(int width, int height) {
+        long dots() {
+            return (long) width * height;
+        }
+
+        @Override
+        public String toString() {
+            return width + " x " + height;
+        }
+    }
+
+    static Size size(Drawing drawing, int pleat) {
         ChartScale scale = ChartScale.whole(pleat);
-        return new Dimension(
+        return new Size(
                 (int) scale.left(drawing.pleats()) + 2 * BESIDE,
                 (int) Math.ceil(scale.top(drawing.height())) + 2 * ABOVE);
+    }
+
+    /** The picture as a PNG file. */
+    static byte[] png(Drawing drawing, int pleat, PlatePainter.View view) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(of(drawing, pleat, view), "png", out);
+        return out.toByteArray();
     }
 
     static BufferedImage of(Drawing drawing, int pleat, PlatePainter.View view) {
@@ -45,14 +65,14 @@ final class PlateImage {
     }
 
     private BufferedImage painted() {
-        Dimension size = size(drawing, (int) scale.pleat());
-        BufferedImage image = new BufferedImage(size.width, size.height, BufferedImage.TYPE_INT_RGB);
+        Size size = size(drawing, (int) scale.pleat());
+        BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         int down = ABOVE - (int) Math.floor(scale.top(drawing.top()));
         g.setColor(Look.paper());
-        g.fillRect(0, 0, size.width, size.height);
+        g.fillRect(0, 0, size.width(), size.height());
         g.translate(BESIDE, down);
-        g.setClip(-BESIDE, -down, size.width, size.height);
+        g.setClip(-BESIDE, -down, size.width(), size.height());
         new PlatePainter().paint(g, drawing, scale, view);
         if (view == PlatePainter.View.CHART) {
             paintNumbers(g);
