@@ -76,10 +76,10 @@ final class Wiring {
         room.frontIs(window);
         Thread.setDefaultUncaughtExceptionHandler(
                 new Mishaps(() -> tasks.onEventThread(() -> window.trouble(Workroom.OUR_BUG)), System::nanoTime));
-        window.open();
         Set<Path> wanted = new LinkedHashSet<>(folders);
         wanted.addAll(settings.libraries());
         wanted.forEach(folder -> room.open(folder, library -> {}));
+        window.open();
     }
 
     private List<Screen> screens(Workroom room) {

@@ -173,8 +173,8 @@ public final class Narrowing {
                 summary(cards.size(), held.items().size()),
                 hint(found),
                 saved.names(),
-                holdings.get().isReading(),
-                room.open().isEmpty()));
+                room.isOpening() || holdings.get().isReading(),
+                room.open().isEmpty() && !room.isOpening()));
     }
 
     private static String summary(int shown, int all) {

@@ -10,8 +10,10 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
@@ -29,14 +31,14 @@ final class PlateTable extends JTable {
 
     /** A column. */
     private enum Column {
-        TITLE("Title", 200, Order.By.TITLE, s -> s.title()),
+        TITLE("Title", 190, Order.By.TITLE, s -> s.title()),
         NUMBER("Number", 78, Order.By.NUMBER, s -> s.number().orElse("")),
-        AGES("Ages", 130, Order.By.AGES, s -> Card.ages(s.ages())),
-        PLEATS("Pleats", 58, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
-        ROWS("Rows", 54, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
-        THEMES("Themes", 180, Order.By.THEMES, s -> String.join(", ", s.themes())),
+        AGES("Ages", 165, Order.By.AGES, s -> Card.ages(s.ages())),
+        PLEATS("Pleats", 64, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
+        ROWS("Rows", 58, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
+        THEMES("Themes", 190, Order.By.THEMES, s -> String.join(", ", s.themes())),
         SERIES("Series", 140, Order.By.SERIES, s -> String.join(", ", s.series())),
-        COLOURS("Colours", 66, Order.By.COLOURS, s -> "" + s.colours().size()),
+        COLOURS("Colours", 74, Order.By.COLOURS, s -> "" + s.colours().size()),
         DESIGNERS("Designers", 120, Order.By.DESIGNERS, s -> String.join(", ", s.designers())),
         YEAR("Year", 54, Order.By.YEAR, s -> s.lastYear() == 0 ? "" : "" + s.lastYear()),
         STATE(
@@ -185,7 +187,11 @@ final class PlateTable extends JTable {
             String arrow = order.by() == column.by && column != Column.MARKS
                     ? order.way() == Order.Way.UP ? "  ↑" : "  ↓"
                     : "";
-            return plain.getTableCellRendererComponent(table, value + arrow, isSelected, hasFocus, row, at);
+            Component head = plain.getTableCellRendererComponent(table, value + arrow, isSelected, hasFocus, row, at);
+            if (head instanceof JLabel label) {
+                label.setHorizontalAlignment(column.isNumber() ? SwingConstants.TRAILING : SwingConstants.LEADING);
+            }
+            return head;
         }
     }
 }

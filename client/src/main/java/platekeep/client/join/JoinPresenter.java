@@ -514,6 +514,13 @@ final class JoinPresenter implements RoomListener {
                 chosen,
                 board,
                 painting.state(),
-                library.isEmpty() ? "Open a library first." : NOTHING);
+                nothing());
+    }
+
+    private String nothing() {
+        if (library.isPresent()) {
+            return NOTHING;
+        }
+        return room.isOpening() ? "Opening the library …" : "Open a library first.";
     }
 }

@@ -229,7 +229,7 @@ public final class LookPresenter implements RoomListener {
 
     private String summary() {
         if (room.open().isEmpty()) {
-            return "No library is open.";
+            return room.isOpening() ? "Opening the library …" : "No library is open.";
         }
         if (sought.isEmpty()) {
             return way == LookState.Way.MOTIF ? NO_MOTIF : NO_PLATE;

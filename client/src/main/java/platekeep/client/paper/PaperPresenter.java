@@ -263,7 +263,7 @@ public final class PaperPresenter implements RoomListener {
 
     private void show() {
         if (sheets.isEmpty()) {
-            view.show(new PaperState(List.of(), -1, Facts.NOTHING, false, last, 0, 0, isReading));
+            view.show(new PaperState(List.of(), -1, Facts.NOTHING, false, last, 0, 0, isReading || room.isOpening()));
             return;
         }
         boolean areSeveral = room.open().size() > 1;

@@ -112,7 +112,7 @@ final class PartnerPanel extends JPanel implements PartnerView {
         boolean open = state.chosen() >= 0;
         where.setText(
                 !open
-                        ? "Open a library first."
+                        ? state.isLooking() ? "Opening the library …" : "Open a library first."
                         : state.sharedCopy()
                                 .map(folder -> "Shared copy: " + folder)
                                 .or(() -> Optional.of("Looking at the shared copy …")

@@ -267,7 +267,7 @@ final class PartnerPresenter implements RoomListener {
                 came,
                 waits,
                 looked,
-                isLooking);
+                isLooking || room.isOpening());
         view.show(state);
     }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param came what the partner sent and is not brought in yet, a line each
  * @param waits what waits to be sent, a line each
  * @param looked whether the shared copy was looked at, so that empty lists mean nothing is there
- * @param isLooking whether it is being looked at just now
+ * @param isLooking whether it is being looked at, or a library being opened, just now
  */
 record PartnerState(
         List<String> libraries,

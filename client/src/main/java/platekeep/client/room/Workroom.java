@@ -34,6 +34,7 @@ public final class Workroom {
     private final List<Library> open = new ArrayList<>();
     private final List<RoomListener> listeners = new ArrayList<>();
     private Front front;
+    private int opening;
 
     public Workroom(Libraries libraries, Tasks tasks, Settings settings) {
         this.libraries = libraries;
@@ -67,6 +68,11 @@ public final class Workroom {
         return List.copyOf(open);
     }
 
+    /** Whether libraries are being opened just now, so that an empty room need not stay empty. */
+    public boolean isOpening() {
+        return opening > 0;
+    }
+
     /** Goes to a screen. */
     public void go(Place place) {
         front.show(place);
@@ -74,7 +80,17 @@ public final class Workroom {
 
     /** Opens the library in a folder, or in the nearest folder above it that is one. */
     public void open(Path folder, Consumer<Library> then) {
-        work(progress -> libraries.open(folder), library -> took(library, then));
+        opening++;
+        work(
+                progress -> libraries.open(folder),
+                library -> {
+                    opening--;
+                    took(library, then);
+                },
+                () -> {
+                    opening--;
+                    listeners.forEach(RoomListener::librariesChanged);
+                });
     }
 
     /** Makes a new library. */

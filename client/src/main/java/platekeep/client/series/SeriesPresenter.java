@@ -147,7 +147,7 @@ public final class SeriesPresenter implements RoomListener {
         List<OpenSeries> all = all();
         Optional<OpenSeries> shown = shown();
         groups = shown.map(series -> SharedColours.of(series.plates())).orElse(List.of());
-        view.show(new SeriesWords(room.open().size() > 1).state(all, shown, groups, reading > 0));
+        view.show(new SeriesWords(room.open().size() > 1).state(all, shown, groups, reading > 0 || room.isOpening()));
     }
 
     /** Shows another series of the list. */

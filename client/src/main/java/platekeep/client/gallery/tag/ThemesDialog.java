@@ -4,10 +4,12 @@ import java.awt.Component;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Ask;
@@ -16,7 +18,7 @@ import platekeep.model.find.tag.ThemeLine;
 
 /** The themes of a library with their plates, what they are also called, and what may be put right. */
 final class ThemesDialog {
-    private static final String RENAME = "Call it, or merge it with";
+    private static final String RENAME = "Call it, or join it to";
     private static final String ALSO = "It is also called";
     private static final String OFF = "Take it off the list";
 
@@ -32,6 +34,10 @@ final class ThemesDialog {
         table.setModel(new Rows(themes));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.setShowGrid(false);
+        table.setRowHeight(table.getRowHeight() + 6);
+        if (table.getTableHeader().getDefaultRenderer() instanceof JLabel head) {
+            head.setHorizontalAlignment(SwingConstants.LEADING);
+        }
         table.getColumnModel().getColumn(0).setPreferredWidth(130);
         table.getColumnModel().getColumn(1).setPreferredWidth(50);
         table.getColumnModel().getColumn(2).setPreferredWidth(170);
@@ -135,7 +141,7 @@ final class ThemesDialog {
             ThemeLine line = themes.get(row);
             return switch (column) {
                 case 0 -> line.theme();
-                case 1 -> line.plates();
+                case 1 -> Integer.toString(line.plates());
                 case 2 -> String.join(", ", line.also());
                 default ->
                     line.isUnused()
