@@ -198,13 +198,15 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         FontMetrics small = g.getFontMetrics();
         g.setColor(card.plate().isEmpty() ? Look.trouble() : Look.faintInk());
         int line = y;
-        for (String facts : Texts.wrapped(card.facts(), small, width, factLines())) {
+        String library = paper.library(card);
+        String beside = library.isEmpty() ? "" : "  ·  " + library;
+        boolean hasFacts = !card.facts().isEmpty();
+        for (String facts : Texts.wrapped(hasFacts ? card.facts() + beside : "", small, width, factLines())) {
             line += metrics.getHeight();
             g.drawString(facts, x, line);
         }
-        line += card.facts().isEmpty() ? 2 * metrics.getHeight() : metrics.getHeight();
-        String library = paper.library(card);
-        String last = card.size() + (library.isEmpty() ? "" : "  ·  " + library);
+        line += hasFacts ? metrics.getHeight() : 2 * metrics.getHeight();
+        String last = card.size() + (hasFacts ? "" : beside);
         g.drawString(Texts.cut(last, small, width), x, line - 1);
     }
 

@@ -146,13 +146,8 @@ public final class GalleryScreen implements Screen {
         menu.setName("menu-tags");
         menu.setMnemonic('T');
         menu.add(Widgets.item("menu-tag", "Tag the chosen plates…", "ctrl T", this::tag));
-        if (room.open().size() < 2) {
-            menu.add(Widgets.item(
-                    "menu-themes",
-                    "Themes of the library…",
-                    "ctrl shift T",
-                    () -> room.open().forEach(tags::themes)));
-        } else {
+        menu.add(Widgets.item("menu-themes", "Themes of the library…", "ctrl shift T", this::themes));
+        if (room.open().size() > 1) {
             room.open()
                     .forEach(library -> menu.add(Widgets.item(
                             "menu-themes-" + library.name(),
@@ -161,6 +156,15 @@ public final class GalleryScreen implements Screen {
                             () -> tags.themes(library))));
         }
         return menu;
+    }
+
+    /** The themes of the library that the chosen plate lies in, else of the first. */
+    private void themes() {
+        presenter.plates(panel.chosenCards()).stream()
+                .map(plate -> plate.library())
+                .findFirst()
+                .or(() -> room.open().stream().findFirst())
+                .ifPresent(tags::themes);
     }
 
     private void tag() {

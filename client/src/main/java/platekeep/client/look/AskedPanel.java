@@ -67,10 +67,10 @@ final class AskedPanel extends JPanel {
             button.addActionListener(e -> presenter.get().take(way));
             group.add(button);
             ways.put(way, button);
-            column.add(button, "wrap");
+            column.add(button, way == LookState.Way.ONCE ? "wrap, gapbottom 10" : "wrap");
         }
-        column.add(words, "wrap, gaptop 10");
-        column.add(picture, "h 146!, wrap, gaptop 10");
+        column.add(words, "wrap");
+        column.add(picture, "h 146!, wrap");
         column.add(title, "wmin 0, wrap, gapbottom 6");
         addOptions(column);
         setUpWords(toHits);

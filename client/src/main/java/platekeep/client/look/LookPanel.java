@@ -76,9 +76,9 @@ final class LookPanel extends JPanel implements LookView {
                 resizeCells();
             }
         });
-        JPanel empty = new JPanel(new MigLayout("fill, insets 40", "[center, fill, grow, 200:420:420]", "[center]"));
+        JPanel empty = new JPanel(new MigLayout("fill, insets 40", "push[fill, 200:420:420]push", "[center]"));
         Widgets.styled(nothing, "foreground: $Platekeep.faintInk");
-        empty.add(nothing, "alignx center");
+        empty.add(nothing);
         middle.setFocusable(true);
         middle.add(scroll, "hits");
         middle.add(empty, "nothing");

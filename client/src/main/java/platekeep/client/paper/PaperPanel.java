@@ -132,7 +132,7 @@ final class PaperPanel extends JPanel implements PaperView {
         nothing.setText(
                 state.isReading()
                         ? "Reading the plates …"
-                        : "Nothing waits here. Bring in scans, or choose plates in the gallery and fill in their facts.");
+                        : "Nothing waits here. Bring in scans (Ctrl+Shift+S), or choose plates in the gallery and fill in their facts (Ctrl+Shift+E).");
         fillList(state.lines());
         if (state.many() == 0) {
             list.setSelectedIndex(state.current());

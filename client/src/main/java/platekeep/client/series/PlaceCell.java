@@ -20,7 +20,7 @@ import platekeep.client.ui.Texts;
 final class PlaceCell extends JComponent implements ListCellRenderer<SeriesState.Card> {
     private static final long serialVersionUID = 1L;
 
-    private static final Dimension PICTURE = new Dimension(168, 126);
+    private static final Dimension PICTURE = new Dimension(184, 132);
     private static final int GAP = 8;
 
     private final transient Pictures pictures;

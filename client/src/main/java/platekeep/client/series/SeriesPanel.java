@@ -101,7 +101,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
     }
 
     private JComponent middle() {
-        JPanel head = new JPanel(new MigLayout("insets 8 14 8 14, fillx, gap 8", "[grow, fill]10[]push[]6[]"));
+        JPanel head = new JPanel(new MigLayout("insets 8 14 8 14, fillx, gap 8", "[grow, fill]10[]12:push[]6[]"));
         head.setBorder(Widgets.edge(0, 0, 1, 0));
         title.setName("series-title");
         title.getAccessibleContext().setAccessibleName("Title of the series");

@@ -91,9 +91,19 @@ record SeriesWords(boolean areSeveral) {
                     case NEAR ->
                         names + ": almost the same" + in + ", difference up to "
                                 + String.format(Locale.ENGLISH, "%.1f", group.farthest());
-                    case ONE_NAME -> names + ": one name for " + colours.size() + " colours" + in;
+                    case ONE_NAME ->
+                        colours.get(0).name() + ": one name for " + colours.size() + " colours" + in + flosses(colours);
                 };
         return new SeriesState.Shared(colours, words, colours.size() > 1);
+    }
+
+    private static String flosses(List<Colour> colours) {
+        List<String> flosses = colours.stream()
+                .flatMap(colour -> colour.floss().stream())
+                .map(Object::toString)
+                .distinct()
+                .toList();
+        return flosses.isEmpty() ? "" : " (" + String.join(", ", flosses) + ")";
     }
 
     private static List<String> names(List<Colour> colours) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -25,12 +26,16 @@ public final class NarrowPanel extends JPanel {
 
     private static final int WIDTH = 232;
 
+    private final transient NarrowEars ears;
     private final JTextField pick = new JTextField();
+    private final JTextArea none = Widgets.prose(
+            "narrow-none", "Nothing to narrow down by is called that. Titles and notes are found with Ctrl+F.");
     private final transient Map<Group, SectionBox> boxes = new EnumMap<>(Group.class);
     private transient List<Section> shown = List.of();
 
     public NarrowPanel(NarrowEars ears) {
         super(new BorderLayout());
+        this.ears = ears;
         setName("gallery-narrow");
         JPanel column = new Column();
         column.setOpaque(false);
@@ -40,8 +45,11 @@ public final class NarrowPanel extends JPanel {
             column.add(box, "wrap, wmin 0");
         }
         setUpPick();
-        JPanel top = Widgets.clear(new MigLayout("insets 12 12 8 12, fillx", "[grow, fill]"));
+        JPanel top = Widgets.clear(new MigLayout("insets 12 12 8 12, fillx, hidemode 3, wrap 1", "[grow, fill]"));
         top.add(pick, "wmin 0");
+        top.add(none, "wmin 0, gaptop 6");
+        none.setVisible(false);
+        Widgets.styled(none, "foreground: $Platekeep.faintInk");
         add(top, BorderLayout.NORTH);
         add(Widgets.scroll("gallery-filters", column), BorderLayout.CENTER);
         setBorder(Widgets.edge(0, 0, 0, 1));
@@ -56,6 +64,7 @@ public final class NarrowPanel extends JPanel {
         pick.getAccessibleContext().setAccessibleName("Pick what to narrow down by");
         Widgets.onOwnKey(pick, "ESCAPE", () -> pick.setText(""));
         Widgets.onOwnKey(pick, "DOWN", pick::transferFocus);
+        Widgets.onOwnKey(pick, "ENTER", this::takePicked);
         pick.getDocument().addDocumentListener(new DocumentListener() {
             @Override
             public void insertUpdate(DocumentEvent e) {
@@ -80,6 +89,21 @@ public final class NarrowPanel extends JPanel {
         pick.selectAll();
     }
 
+    /** Narrows down by the first value that holds what is typed, or takes it back. */
+    private void takePicked() {
+        if (pick.getText().isBlank()) {
+            return;
+        }
+        boxes.values().stream()
+                .filter(box -> !box.fitting().isEmpty())
+                .findFirst()
+                .ifPresent(box -> {
+                    String value = box.fitting().get(0).value();
+                    pick.setText("");
+                    ears.turn(box.group(), value);
+                });
+    }
+
     /** Shows sections; those that are not there are hidden. */
     public void show(List<Section> sections) {
         if (!sections.equals(shown)) {
@@ -97,6 +121,8 @@ public final class NarrowPanel extends JPanel {
                             .findFirst(),
                     picked);
         }
+        none.setVisible(!picked.isEmpty()
+                && boxes.values().stream().allMatch(box -> box.fitting().isEmpty()));
     }
 
     /** As wide as its place, as high as it needs. */

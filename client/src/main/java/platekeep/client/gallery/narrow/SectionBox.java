@@ -121,13 +121,19 @@ final class SectionBox extends JPanel {
         refresh();
     }
 
-    private void refresh() {
+    /** The values that hold what is picked by. */
+    List<Section.Value> fitting() {
         List<Section.Value> all = section.map(Section::values).orElse(List.of());
-        List<Section.Value> fitting = picked.isEmpty()
+        return picked.isEmpty()
                 ? all
                 : all.stream()
                         .filter(value -> value.word().toLowerCase(Locale.ROOT).contains(picked))
                         .toList();
+    }
+
+    private void refresh() {
+        List<Section.Value> all = section.map(Section::values).orElse(List.of());
+        List<Section.Value> fitting = fitting();
         setVisible(!fitting.isEmpty());
         boolean isOpen = !isFolded || !picked.isEmpty();
         int chosen = (int) all.stream().filter(Section.Value::chosen).count();
