@@ -35,7 +35,6 @@ final class Edit {
     private final Workroom room;
     private final Writing writing;
     private final Shelf shelf;
-    private final SortedMap<String, FileAt> files;
     /** Where what lies, as {@link Paths#folded}; made when the first new file wants a place. */
     private Optional<Map<String, String>> folded = Optional.empty();
 
@@ -48,16 +47,24 @@ final class Edit {
         this.room = room;
         this.writing = writing;
         this.shelf = shelf;
-        this.files = new TreeMap<>(shelf.files().files());
     }
 
     private Map<String, String> pathOf() {
         if (folded.isEmpty()) {
             Map<String, String> all = new HashMap<>();
-            files.keySet().forEach(path -> all.put(Paths.folded(path), path));
+            shelf.files().files().keySet().stream()
+                    .filter(path -> at(path).isPresent())
+                    .forEach(path -> all.put(Paths.folded(path), path));
+            changes.forEach((path, file) -> file.ifPresent(f -> all.put(Paths.folded(path), path)));
             folded = Optional.of(all);
         }
         return folded.get();
+    }
+
+    /** The file at a path as it will be. */
+    private Optional<FileAt> at(String path) {
+        Optional<FileAt> change = changes.get(path);
+        return change == null ? shelf.files().at(path) : change;
     }
 
     /** By path; empty where the file goes. */
@@ -127,7 +134,7 @@ final class Edit {
 
     /** Only what is a picture by its name, lies there and is what she saw goes; no path is taken on trust. */
     private void putPictureAway(Picture picture) throws LibraryException {
-        Optional<FileAt> lies = Optional.ofNullable(files.get(picture.path()));
+        Optional<FileAt> lies = at(picture.path());
         Optional<Picture> there = lies.filter(FileAt::isPlain)
                 .flatMap(file -> PictureFiles.at(picture.path(), file.content().name()));
         if (!there.equals(Optional.of(picture))) {
@@ -157,7 +164,7 @@ final class Edit {
                 return Optional.of(change.getKey());
             }
         }
-        return shelf.path(plateId).filter(files::containsKey);
+        return shelf.path(plateId).filter(path -> at(path).isPresent());
     }
 
     private void putPlate(Plate plate) throws IOException, LibraryException {
@@ -221,20 +228,19 @@ final class Edit {
     private void putNew(String path, String id, FileAt file) throws IOException {
         Optional<String> holder = Optional.ofNullable(pathOf().get(Paths.folded(path)));
         Optional<String> heldId =
-                holder.isPresent() ? room.plateOf(files.get(holder.get()).content()) : Optional.empty();
+                holder.isPresent() ? room.plateOf(at(holder.get()).orElseThrow().content()) : Optional.empty();
         Optional<String> givesWay = heldId.flatMap(held -> holder).map(Paths::folded);
         PlaceTable places =
                 new PlaceTable(place -> pathOf().containsKey(place) && !givesWay.equals(Optional.of(place)));
         places.put(path, id, file);
         if (heldId.isPresent()) {
-            places.put(holder.get(), heldId.get(), files.get(holder.get()));
+            places.put(holder.get(), heldId.get(), at(holder.get()).orElseThrow());
             put(holder.get(), Optional.empty());
         }
         places.placed().forEach((place, placed) -> put(place, Optional.of(placed)));
     }
 
     private void put(String path, Optional<FileAt> file) {
-        file.ifPresentOrElse(f -> files.put(path, f), () -> files.remove(path));
         folded.ifPresent(all -> {
             if (file.isPresent()) {
                 all.put(Paths.folded(path), path);
@@ -242,7 +248,7 @@ final class Edit {
                 all.remove(Paths.folded(path));
             }
         });
-        if (Optional.ofNullable(shelf.files().files().get(path)).equals(file)) {
+        if (shelf.files().at(path).equals(file)) {
             changes.remove(path);
         } else {
             changes.put(path, file);

@@ -20,6 +20,7 @@ import platekeep.client.git.plates.Entries;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.PlateIdScan;
 import platekeep.client.git.plates.Shelf;
+import platekeep.client.git.store.Changes;
 import platekeep.client.git.store.Facts;
 import platekeep.client.git.store.FileAt;
 import platekeep.client.git.store.Store;
@@ -39,7 +40,7 @@ public final class Workroom implements AutoCloseable {
     private final Entries entries;
     private final Clock clock;
     private ObjectId shelved = ObjectId.zeroId();
-    private Shelf lastShelf;
+    private Shelf lastShelf = Shelf.NONE;
 
     /**
      * @param clock dates the versions, in its zone
@@ -70,10 +71,10 @@ public final class Workroom implements AutoCloseable {
     /** The plates of the newest version; of none where there is no version yet. */
     public Shelf newestShelf() throws IOException {
         Optional<ObjectId> newest = store.newest();
-        return newest.isPresent() ? shelf(newest.get()) : Shelf.of(TreeFiles.NONE, this::plateOf);
+        return newest.isPresent() ? shelf(newest.get()) : Shelf.NONE;
     }
 
-    /** The plates of a version. The last one asked for is remembered. */
+    /** The plates of a version. The last one asked for is remembered, and the next one made out of it. */
     public synchronized Shelf shelf(ObjectId version) throws IOException {
         if (!shelved.equals(version)) {
             lastShelf = sorted(version, store.files(version));
@@ -82,9 +83,9 @@ public final class Workroom implements AutoCloseable {
         return lastShelf;
     }
 
-    /** Where a damaged text does not say whose it is, the versions before it may. */
+    /** Sorts only what differs from the last one. Where a damaged text does not say whose it is, the versions before it may. */
     private Shelf sorted(ObjectId version, TreeFiles files) throws IOException {
-        Shelf shelf = Shelf.of(files, this::plateOf);
+        Shelf shelf = lastShelf.with(files, Changes.between(lastShelf.files(), files), this::plateOf);
         if (shelf.someUnclaimed()) {
             index.plates(version);
             shelf = Shelf.of(files, this::plateOf);

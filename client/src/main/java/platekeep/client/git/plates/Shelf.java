@@ -17,6 +17,9 @@ import platekeep.client.git.store.TreeFiles;
  * one, as a rule), and the others are doubles.
  */
 public final class Shelf {
+    /** Of no files. */
+    public static final Shelf NONE = new Shelf(TreeFiles.NONE);
+
     private final TreeFiles files;
     private final Map<String, String> pathOf = new LinkedHashMap<>();
     private final Map<String, String> doubles = new LinkedHashMap<>();
@@ -37,16 +40,47 @@ public final class Shelf {
     public static Shelf of(TreeFiles files, Ids ids) throws IOException {
         Shelf shelf = new Shelf(files);
         for (Map.Entry<String, FileAt> file : files.files().entrySet()) {
-            if (PlateFiles.isPlate(file.getKey()) && file.getValue().isPlain()) {
-                Optional<String> id = ids.plateOf(file.getKey(), file.getValue().content());
-                if (id.isPresent()) {
-                    shelf.claim(id.get(), file.getKey());
-                } else {
-                    shelf.someUnclaimed = true;
-                }
+            shelf.sort(file.getKey(), file.getValue(), ids);
+        }
+        return shelf;
+    }
+
+    /**
+     * The same as {@link #of} for files that differ from these in a few; asks only whose the differing ones are.
+     *
+     * @param changes what leads from these files to those, by path; empty where a file went
+     */
+    public Shelf with(TreeFiles after, Map<String, Optional<FileAt>> changes, Ids ids) throws IOException {
+        if (someUnclaimed || touchesDoubles(changes.keySet())) {
+            return of(after, ids);
+        }
+        Shelf shelf = new Shelf(after);
+        shelf.pathOf.putAll(pathOf);
+        shelf.pathOf.values().removeIf(changes::containsKey);
+        shelf.doubles.putAll(doubles);
+        for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
+            if (change.getValue().isPresent()) {
+                shelf.sort(change.getKey(), change.getValue().get(), ids);
             }
         }
         return shelf;
+    }
+
+    /** Whether one of several files that say the same id is among the paths. */
+    private boolean touchesDoubles(Set<String> paths) {
+        return doubles.entrySet().stream()
+                .anyMatch(file -> paths.contains(file.getKey()) || paths.contains(pathOf.get(file.getValue())));
+    }
+
+    private void sort(String path, FileAt file, Ids ids) throws IOException {
+        if (PlateFiles.isPlate(path) && file.isPlain()) {
+            Optional<String> id = ids.plateOf(path, file.content());
+            if (id.isPresent()) {
+                claim(id.get(), path);
+            } else {
+                someUnclaimed = true;
+            }
+        }
     }
 
     private void claim(String id, String path) {
