@@ -8,9 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.ObjectReader;
+import org.eclipse.jgit.revwalk.RevWalk;
 import platekeep.client.git.history.Step;
 import platekeep.client.git.history.Touch;
 import platekeep.client.git.history.VersionNames;
+import platekeep.client.git.history.Versions;
 import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.Shelf;
@@ -63,13 +66,16 @@ final class Looking {
 
     List<Series> series() throws IOException {
         List<Series> out = new ArrayList<>();
-        for (Map.Entry<String, FileAt> file : files().entrySet()) {
-            if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
-                byte[] bytes = room.store().bytes(file.getKey(), file.getValue().content());
-                Reading<Series> reading = SeriesText.read(file.getKey(), bytes);
-                reading.value().ifPresent(out::add);
-                reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
-                        .forEach(problem -> LOG.log(System.Logger.Level.WARNING, problem.sentence()));
+        try (ObjectReader reader = room.store().repository().newObjectReader()) {
+            for (Map.Entry<String, FileAt> file : files().entrySet()) {
+                if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
+                    byte[] bytes = room.store()
+                            .bytes(reader, file.getKey(), file.getValue().content());
+                    Reading<Series> reading = SeriesText.read(file.getKey(), bytes);
+                    reading.value().ifPresent(out::add);
+                    reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
+                            .forEach(problem -> LOG.log(System.Logger.Level.WARNING, problem.sentence()));
+                }
             }
         }
         return out;
@@ -94,21 +100,28 @@ final class Looking {
         List<Step> steps = room.index().history(newest.get(), plateId);
         Map<ObjectId, List<String>> names = names(plateId, steps);
         List<PlateVersion> out = new ArrayList<>();
-        for (Step step : steps) {
-            out.add(plateVersion(plateId, step, names.getOrDefault(step.version(), List.of())));
+        try (RevWalk walk = new RevWalk(room.store().repository())) {
+            for (Step step : steps) {
+                out.add(plateVersion(walk, plateId, step, names.getOrDefault(step.version(), List.of())));
+            }
         }
         return out;
     }
 
-    private PlateVersion plateVersion(String plateId, Step step, List<String> names) throws IOException {
+    /** One walk reads all of a history: the texts of a plate are stored as what differs between them. */
+    private PlateVersion plateVersion(RevWalk walk, String plateId, Step step, List<String> names) throws IOException {
         Touch touch = step.touches().stream()
                 .filter(t -> t.plateId().equals(plateId))
                 .findFirst()
                 .orElseThrow();
         Optional<Entry> entry = touch.content().isPresent()
-                ? Optional.of(room.entries().read(touch.path(), touch.content().get()))
+                ? Optional.of(room.entries()
+                        .readStored(
+                                walk.getObjectReader(),
+                                touch.path(),
+                                touch.content().get()))
                 : Optional.empty();
-        return new PlateVersion(room.version(step.version()), entry, names);
+        return new PlateVersion(Versions.of(walk.parseCommit(step.version())), entry, names);
     }
 
     /** The names by the step that they stand at: the version named, or the last one before it that changed the plate. */
@@ -142,14 +155,17 @@ final class Looking {
         }
         gone.sort(Gone.LAST_FIRST);
         List<PlateVersion> out = new ArrayList<>();
-        for (Gone plate : gone) {
-            Optional<Step> last = plate.lastThere();
-            if (last.isPresent()) {
-                Map<ObjectId, List<String>> names = names(plate.plateId(), plate.steps());
-                out.add(plateVersion(
-                        plate.plateId(),
-                        last.get(),
-                        names.getOrDefault(last.get().version(), List.of())));
+        try (RevWalk walk = new RevWalk(room.store().repository())) {
+            for (Gone plate : gone) {
+                Optional<Step> last = plate.lastThere();
+                if (last.isPresent()) {
+                    Map<ObjectId, List<String>> names = names(plate.plateId(), plate.steps());
+                    out.add(plateVersion(
+                            walk,
+                            plate.plateId(),
+                            last.get(),
+                            names.getOrDefault(last.get().version(), List.of())));
+                }
             }
         }
         return out;

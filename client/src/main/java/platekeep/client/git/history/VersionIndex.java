@@ -82,9 +82,25 @@ public final class VersionIndex {
         return new Sides(steps::get, NEWEST_FIRST).onlyFirst(here, there);
     }
 
-    /** Whether {@code older} is {@code newer} or one of the versions that led to it. */
+    /**
+     * Whether {@code older} is {@code newer} or one of the versions that led to it. Goes back no further than to where
+     * everything is older, since each step's order is greater than its parents'.
+     */
     public synchronized boolean ledTo(ObjectId older, ObjectId newer) throws IOException {
-        return reach(newer).contains(older);
+        include(newer);
+        if (!steps.containsKey(older)) {
+            return false;
+        }
+        long order = steps.get(older).order();
+        Set<ObjectId> seen = new HashSet<>(Set.of(newer));
+        Deque<ObjectId> open = new ArrayDeque<>(seen);
+        while (!open.isEmpty() && !seen.contains(older)) {
+            Step step = steps.get(open.pop());
+            if (step.order() > order) {
+                step.parents().stream().filter(seen::add).forEach(open::push);
+            }
+        }
+        return seen.contains(older);
     }
 
     /** The ids of all plates that were there at any time among the versions that led to {@code newest}. */

@@ -61,8 +61,18 @@ public final class Entries {
         if (known.isPresent()) {
             return known.get();
         }
-        byte[] bytes = store.bytes(path, content);
-        Entry entry = noted(path, content, bytes);
+        return remembered(key, store.bytes(path, content));
+    }
+
+    /** The same for a content that is not the newest, as a rule: the folder is not looked at. */
+    public Entry readStored(ObjectReader reader, String path, ObjectId content) throws IOException {
+        Key key = new Key(path, content);
+        Optional<Entry> known = known(key);
+        return known.isPresent() ? known.get() : remembered(key, Store.bytes(reader, content));
+    }
+
+    private Entry remembered(Key key, byte[] bytes) {
+        Entry entry = noted(key.path(), key.content(), bytes);
         remember(key, new Remembered(entry, bytes.length));
         return entry;
     }

@@ -2,6 +2,7 @@ package platekeep.client.git.plates;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ public final class Shelf {
     public static final Shelf NONE = new Shelf(TreeFiles.NONE);
 
     private final TreeFiles files;
-    private final Map<String, String> pathOf = new LinkedHashMap<>();
+    private final Map<String, String> pathOf = new HashMap<>();
     private final Map<String, String> doubles = new LinkedHashMap<>();
 
     private boolean someUnclaimed;
