@@ -103,6 +103,18 @@ public final class GalleryPresenter implements RoomListener {
         return narrowing.held().index().all();
     }
 
+    /**
+     * Whether all plates of the open libraries are known; where they are not, says that it has to wait. What is done to
+     * a whole library must not be done to its first plates only.
+     */
+    public boolean isAllRead() {
+        if (holdings.isReading() || room.isOpening()) {
+            room.front().say("The plates are still being read. Try again when all of them are there.");
+            return false;
+        }
+        return true;
+    }
+
     /** Shows what is like a plate. */
     public void likeThis(Card card) {
         item(card)

@@ -9,6 +9,7 @@ import platekeep.client.carry.CarryItems;
 import platekeep.client.draft.Drafts;
 import platekeep.client.gallery.tag.TagDialogs;
 import platekeep.client.gallery.tag.TagPresenter;
+import platekeep.client.library.Library;
 import platekeep.client.paper.PaperShelf;
 import platekeep.client.paper.bring.BringItems;
 import platekeep.client.plate.begin.BeginItems;
@@ -153,18 +154,27 @@ public final class GalleryScreen implements Screen {
                             "menu-themes-" + library.name(),
                             "Themes of " + library.name() + "…",
                             "",
-                            () -> tags.themes(library))));
+                            () -> themes(library))));
         }
         return menu;
     }
 
     /** The themes of the library that the chosen plate lies in, else of the first. */
     private void themes() {
+        if (!presenter.isAllRead()) {
+            return;
+        }
         presenter.plates(panel.chosenCards()).stream()
                 .map(plate -> plate.library())
                 .findFirst()
                 .or(() -> room.open().stream().findFirst())
                 .ifPresent(tags::themes);
+    }
+
+    private void themes(Library library) {
+        if (presenter.isAllRead()) {
+            tags.themes(library);
+        }
     }
 
     private void tag() {

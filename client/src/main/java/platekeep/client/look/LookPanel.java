@@ -154,7 +154,7 @@ final class LookPanel extends JPanel implements LookView {
         summary.setText(state.cards().isEmpty() ? "" : state.summary());
         progress.setText(state.progress());
         stop.setVisible(!state.progress().isEmpty());
-        nothing.setText(state.progress().isEmpty() ? state.summary() : state.progress());
+        nothing.setText(state.progress().isEmpty() ? state.summary() : "Plates stand here as soon as they are found.");
         pages.show(middle, state.cards().isEmpty() ? "nothing" : "hits");
         if (!state.cards().equals(shown)) {
             showCards(state.cards());

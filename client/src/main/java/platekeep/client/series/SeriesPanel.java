@@ -46,6 +46,8 @@ final class SeriesPanel extends JPanel implements SeriesView {
     private final JButton equal;
     private final CardLayout pages = new CardLayout();
     private final JLabel nothing = Widgets.faint("series-nothing", "");
+    private final JButton beginFirst = Widgets.button(
+            "series-begin-first", "New series…", () -> presenter().begin());
     private final transient Pictures pictures;
     private boolean isShowing;
 
@@ -67,9 +69,13 @@ final class SeriesPanel extends JPanel implements SeriesView {
         add(work, "work");
         JPanel empty = new JPanel(new MigLayout("fill, wrap 1", "[center]", "push[]12[]push"));
         empty.add(nothing);
-        empty.add(Widgets.button("series-begin-first", "New series…", () -> presenter.begin()));
+        empty.add(beginFirst);
         add(empty, "nothing");
         pages.show(this, "nothing");
+    }
+
+    private SeriesPresenter presenter() {
+        return presenter;
     }
 
     void presenter(SeriesPresenter newPresenter) {
@@ -234,6 +240,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
     public void show(SeriesState state) {
         isShowing = true;
         pages.show(this, state.current() < 0 ? "nothing" : "work");
+        beginFirst.setVisible(!state.isReading());
         nothing.setText(
                 state.isReading()
                         ? "Reading the series …"
