@@ -3,8 +3,12 @@ package platekeep.client.gallery;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,7 +20,12 @@ import platekeep.client.library.Saving;
 import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
+import platekeep.client.room.Workroom;
 import platekeep.client.settings.Settings;
+import platekeep.client.task.Outcome;
+import platekeep.client.task.SameThreadTasks;
+import platekeep.client.task.Step;
+import platekeep.client.task.Tasks;
 import platekeep.model.find.Group;
 import platekeep.model.find.Order;
 import platekeep.model.plate.Age;
@@ -45,6 +54,70 @@ class GalleryPresenterTest {
         save(test.library, plate(BOAT, "Boat", List.of("boats", "seaside"), Age.TODDLER));
         gallery = new GalleryPresenter(test.room, test.drafts, view);
         test.open();
+    }
+
+    @Test
+    void aLibraryThatIsBeingOpenedIsNeitherMissingNorWholeYet() {
+        Deque<Runnable> waiting = new ArrayDeque<>();
+        Workroom room =
+                new Workroom(test.libraries, new LaterTasks(waiting), Settings.in(folder.resolve("later.properties")));
+        room.frontIs(test.front);
+        View seen = new View();
+        GalleryPresenter later = new GalleryPresenter(room, test.drafts, seen);
+
+        room.open(test.library.folder(), opened -> {});
+        later.entered();
+        assertThat(seen.state.isReading()).isTrue();
+        assertThat(seen.state.isRoomEmpty()).isFalse();
+        assertThat(later.isAllRead()).isFalse();
+
+        while (!waiting.isEmpty()) {
+            waiting.pop().run();
+        }
+        assertThat(seen.state.isReading()).isFalse();
+        assertThat(seen.state.cards()).hasSize(2);
+        assertThat(later.isAllRead()).isTrue();
+
+        room.open(folder.resolve("no-library"), opened -> {});
+        assertThat(later.isAllRead()).isFalse();
+        while (!waiting.isEmpty()) {
+            waiting.pop().run();
+        }
+        assertThat(later.isAllRead()).isTrue();
+    }
+
+    /** Does work when it is told to, so that what is seen in between can be looked at. */
+    private record LaterTasks(Deque<Runnable> waiting) implements Tasks {
+
+        @Override
+        public <T> Running run(Work<T> work, Consumer<Step> steps, Consumer<Outcome<T>> answer) {
+            boolean[] isOver = {false};
+            waiting.add(() -> {
+                new SameThreadTasks().run(work, steps, answer);
+                isOver[0] = true;
+            });
+            return new Running() {
+                @Override
+                public void cancel() {
+                    // what waits is done all the same
+                }
+
+                @Override
+                public boolean over() {
+                    return isOver[0];
+                }
+            };
+        }
+
+        @Override
+        public void onEventThread(Runnable something) {
+            something.run();
+        }
+
+        @Override
+        public Executor helpers() {
+            return Runnable::run;
+        }
     }
 
     private static Plate plate(String id, String title, List<String> themes, Age age) {

@@ -71,7 +71,7 @@ final class ThemesDialog {
     static Optional<TagView.Deed> ask(Component over, String library, List<ThemeLine> themes) {
         ThemesDialog dialog = new ThemesDialog(themes);
         JPanel form = new JPanel(new MigLayout("insets 0, fillx", "[][grow, fill][grow, fill]"));
-        form.add(Widgets.scroll("themes-scroll", dialog.table), "span 3, growx, w 600:, h 320!, wrap");
+        form.add(Widgets.scroll("themes-scroll", dialog.table), "span 3, growx, w 600:, h 314!, wrap");
         form.add(dialog.theme, "gaptop 8");
         form.add(dialog.deed);
         form.add(dialog.text, "wrap");
