@@ -25,6 +25,8 @@ public record PlateEdit(
 
     /** So many more cables must be explained, for each figure that moved, before rows of another likeness are taken for the same. */
     private static final int FAR_MORE = 8;
+    /** In charts of more cables only the likest rows are looked at: every other reading would cost as much again. */
+    private static final long LARGE = 250_000;
 
     /** Reads the edit between two plates whose cells lie in one frame. */
     public static PlateEdit of(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
@@ -78,16 +80,26 @@ public record PlateEdit(
          * readings the first.
          */
         PlateEdit plainest(PlateEdit first, Grid moved) {
+            if ((long) before.rows().size() * beforeCells.frame().width() > LARGE) {
+                return first;
+            }
             int words = first.words(beforeCells, afterCells);
             if (words == 0) {
                 return first;
             }
-            PlateEdit equals = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.EQUALS));
-            if (equals.words(beforeCells, afterCells) < words
-                    && equals.pairing().pairedEqual(moved, afterCells)
-                            >= first.pairing().pairedEqual(moved, afterCells)) {
-                return equals;
+            RowPairing plain = first.pairing();
+            if (plain.leavesEqualsApart(moved, afterCells)) {
+                PlateEdit equals = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.EQUALS));
+                if (equals.words(beforeCells, afterCells) < words
+                        && equals.pairing().pairedEqual(moved, afterCells) >= plain.pairedEqual(moved, afterCells)) {
+                    return equals;
+                }
             }
+            return before.rows().size() != after.rows().size() ? first : plainestInPlace(first, words);
+        }
+
+        private PlateEdit plainestInPlace(PlateEdit first, int words) {
+            Grid moved = followed.movedSideways(sideways);
             PlateEdit inPlace = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.PLACE));
             Motion across = inPlace.picture().across();
             if (!across.isNone() && !across.equals(sideways)) {

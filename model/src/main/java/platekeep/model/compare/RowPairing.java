@@ -184,6 +184,24 @@ public final class RowPairing {
         return equal;
     }
 
+    /** Whether a row with cables in it has its equal in the other plate, and neither of the two is paired with an equal. */
+    boolean leavesEqualsApart(Grid before, Grid after) {
+        Set<String> left = new HashSet<>();
+        for (int i = 0; i < toAfter.length; i++) {
+            boolean equal = toAfter[i] >= 0 && Arrays.equals(before.row(i), after.row(toAfter[i]));
+            if (!equal && !Grid.isBlank(before.row(i))) {
+                left.add(new String(before.row(i)));
+            }
+        }
+        for (int j = 0; j < toBefore.length && !left.isEmpty(); j++) {
+            boolean equal = toBefore[j] >= 0 && Arrays.equals(after.row(j), before.row(toBefore[j]));
+            if (!equal && left.contains(new String(after.row(j)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private int[] pairedAfterRows() {
         int[] out = new int[toBefore.length];
         int n = 0;

@@ -63,13 +63,7 @@ final class ClashList {
     }
 
     List<Clash> sorted() {
-        List<Clash> out = new ArrayList<>();
-        listed.stream().sorted(ORDER).map(Listed::clash).forEach(clash -> {
-            if (!out.contains(clash)) {
-                out.add(clash);
-            }
-        });
-        return out;
+        return listed.stream().sorted(ORDER).map(Listed::clash).distinct().toList();
     }
 
     static Value.Entries place(String key, Value value) {

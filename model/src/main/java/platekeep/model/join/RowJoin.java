@@ -33,6 +33,7 @@ final class RowJoin {
     private final Set<Integer> movedTwice = new HashSet<>();
     private final Set<Integer> twins = new HashSet<>();
     private final Set<Integer> decidedTwice;
+    private final boolean[][] amongLikes = new boolean[2][];
     private List<Integer> order = List.of();
 
     /** Both sides put different rows in at one place: the handles of each side's run, top row first. */
@@ -282,23 +283,48 @@ final class RowJoin {
 
     /** Whether a side put a row in among rows that are like row i and as uncertain, not all of them side by side. */
     private boolean newAmongLikes(int s, int i) {
+        amongLikes[s] = amongLikes[s] == null ? newAmongLikes(s) : amongLikes[s];
+        return amongLikes[s][i];
+    }
+
+    /**
+     * For each row of the earlier plate whether the side put a row in between the first and the last of its likes. Rows
+     * between which one is paired for certain cannot change places.
+     */
+    private boolean[] newAmongLikes(int s) {
         RowPairing other = sides[1 - s].edit().pairing();
-        String cellsOfRow = base.rows().get(i).cells();
-        int first = Integer.MAX_VALUE;
-        int last = -1;
-        for (int k = 0; k < n; k++) {
-            boolean like =
-                    other.isUncertainBefore(k) && base.rows().get(k).cells().equals(cellsOfRow);
-            int row = like ? rowOf[s][k] : -1;
-            first = row >= 0 ? Math.min(first, row) : first;
-            last = Math.max(last, row);
+        int[] newUpTo = new int[handleOf[s].length + 1];
+        for (int row = 0; row < handleOf[s].length; row++) {
+            newUpTo[row + 1] = newUpTo[row] + (handleOf[s][row] >= n ? 1 : 0);
         }
-        for (int row = first; row < last; row++) {
-            if (handleOf[s][row] >= n) {
-                return true;
+        boolean[] among = new boolean[n];
+        int start = 0;
+        for (int k = 0; k <= n; k++) {
+            boolean certain = k < n && other.after(k) >= 0 && !other.isUncertainBefore(k);
+            if (k == n || certain) {
+                markNewAmongLikes(s, start, k, newUpTo, among);
+                start = k + 1;
             }
         }
-        return false;
+        return among;
+    }
+
+    private void markNewAmongLikes(int s, int from, int to, int[] newUpTo, boolean[] among) {
+        RowPairing other = sides[1 - s].edit().pairing();
+        Map<String, int[]> reach = new HashMap<>();
+        for (int k = from; k < to; k++) {
+            int row = other.isUncertainBefore(k) ? rowOf[s][k] : -1;
+            if (row >= 0) {
+                int[] ends = reach.computeIfAbsent(base.rows().get(k).cells(), c -> new int[] {row, row});
+                ends[0] = Math.min(ends[0], row);
+                ends[1] = Math.max(ends[1], row);
+            }
+        }
+        for (int k = from; k < to; k++) {
+            int[] ends =
+                    other.isUncertainBefore(k) ? reach.get(base.rows().get(k).cells()) : null;
+            among[k] = ends != null && newUpTo[ends[1]] > newUpTo[ends[0]];
+        }
     }
 
     /** Whether a side put a row in between row i of the earlier plate and the one below, which are alike. */
