@@ -76,7 +76,7 @@ final class LookPanel extends JPanel implements LookView {
                 resizeCells();
             }
         });
-        JPanel empty = new JPanel(new MigLayout("fill, insets 40", "push[fill, 200:420:420]push", "[center]"));
+        JPanel empty = new JPanel(new MigLayout("fill, insets 40", "20:push[fill, 200:420:420]20:push", "[center]"));
         Widgets.styled(nothing, "foreground: $Platekeep.faintInk");
         empty.add(nothing);
         middle.setFocusable(true);
