@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.lib.CommitBuilder;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -138,7 +137,7 @@ public final class Writing implements AutoCloseable {
             throws IOException, LibraryException {
         String branch = store.branch().orElseThrow(Refusals::onOldVersion);
         flush();
-        DirCache locked = index.lock();
+        WorkIndex.Held locked = index.lock(changes);
         try {
             journal.write(new Journal.Note(before, Optional.of(after)));
             move(branch, before, after, facts);
@@ -165,10 +164,10 @@ public final class Writing implements AutoCloseable {
     }
 
     /** The version is made; whatever fails from here on is finished by the next writer. */
-    private void settle(ObjectId after, Map<String, Optional<FileAt>> changes, DirCache locked) {
+    private void settle(ObjectId after, Map<String, Optional<FileAt>> changes, WorkIndex.Held locked) {
         try {
             writeFiles(changes);
-            index.mend(locked, store.files(after), changes);
+            locked.mend(store.files(after));
             journal.clear();
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "version saved; the files in the folder will follow", e);
@@ -282,10 +281,10 @@ public final class Writing implements AutoCloseable {
                 }
             }
         }
-        DirCache locked = index.lock();
+        WorkIndex.Held locked = index.lock(changes);
         try {
             writeFiles(toWrite);
-            index.mend(locked, now, changes);
+            locked.mend(now);
         } finally {
             locked.unlock();
         }
