@@ -1,7 +1,5 @@
 package platekeep.client.paper;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
@@ -19,14 +17,14 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
+import platekeep.client.ui.Column;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Origin;
 
 /** The facts as a form in which Enter goes on to the next plate. */
-final class FactsForm extends JPanel implements Scrollable {
+final class FactsForm extends Column {
     private static final long serialVersionUID = 1L;
 
     private static final String NOT_SAID = "";
@@ -216,30 +214,5 @@ final class FactsForm extends JPanel implements Scrollable {
         JTextField first = title.isEnabled() ? title : themes;
         first.requestFocusInWindow();
         first.selectAll();
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return 24;
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }

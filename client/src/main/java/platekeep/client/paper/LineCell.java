@@ -10,6 +10,7 @@ import javax.accessibility.AccessibleContext;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
+import platekeep.client.ui.CellGround;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.Pictures;
 import platekeep.client.ui.PlatePainter;
@@ -51,12 +52,10 @@ final class LineCell extends JComponent implements ListCellRenderer<PaperState.L
         Graphics2D g = (Graphics2D) graphics.create();
         PlatePainter.smooth(g);
         if (isChosen) {
-            g.setColor(Look.chosen());
-            g.fillRoundRect(2, 2, getWidth() - 4, getHeight() - 4, 8, 8);
+            CellGround.paintChosen(g, this);
         }
         if (isFocused) {
-            g.setColor(Look.accent());
-            g.drawRoundRect(2, 2, getWidth() - 5, getHeight() - 5, 8, 8);
+            CellGround.paintFocus(g, this);
         }
         g.setColor(new java.awt.Color(Look.cloth()));
         g.fillRect(8, 7, PICTURE.width, PICTURE.height);

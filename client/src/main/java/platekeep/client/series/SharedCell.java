@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
+import platekeep.client.ui.CellGround;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Texts;
@@ -43,12 +44,10 @@ final class SharedCell extends JComponent implements ListCellRenderer<SeriesStat
         Graphics2D g = (Graphics2D) graphics.create();
         PlatePainter.smooth(g);
         if (isChosen) {
-            g.setColor(Look.chosen());
-            g.fillRoundRect(2, 2, getWidth() - 4, getHeight() - 4, 8, 8);
+            CellGround.paintChosen(g, this);
         }
         if (isFocused) {
-            g.setColor(Look.accent());
-            g.drawRoundRect(2, 2, getWidth() - 5, getHeight() - 5, 8, 8);
+            CellGround.paintFocus(g, this);
         }
         int x = 10;
         int width = Math.min(56, (getWidth() - 20) / shared.colours().size());

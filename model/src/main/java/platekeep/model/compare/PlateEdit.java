@@ -127,32 +127,6 @@ public record PlateEdit(
                 + (picture.isNone() ? 0 : 3);
     }
 
-    /** How many cables of later rows that were there before lie where no earlier one would. */
-    private int putIn(Grid before, Grid after) {
-        Labels labels = figures.isEmpty() ? null : before.figures();
-        boolean[][] expected = new boolean[after.height()][after.frame().width()];
-        for (int i = 0; i < before.height(); i++) {
-            int row = pairing.after(i);
-            for (int k = 0; row >= 0 && k < before.frame().width(); k++) {
-                if (before.at(i, k) != Row.EMPTY) {
-                    Motion motion = labels == null ? picture : motionOf(labels.at(i, k));
-                    int r = motion.row(row);
-                    int c = motion.position(k);
-                    if (r >= 0 && r < expected.length && c >= 0 && c < expected[r].length) {
-                        expected[r][c] = true;
-                    }
-                }
-            }
-        }
-        int putIn = 0;
-        for (int r = 0; r < expected.length; r++) {
-            for (int c = 0; pairing.before(r) >= 0 && c < expected[r].length; c++) {
-                putIn += !expected[r][c] && after.at(r, c) != Row.EMPTY ? 1 : 0;
-            }
-        }
-        return putIn;
-    }
-
     /** How many earlier cables are not where, and in the colour in which, this reading has them. */
     private int unexplained(Grid before, Grid after) {
         Labels labels = figures.isEmpty() ? null : before.figures();

@@ -1,7 +1,5 @@
 package platekeep.client.plate.side;
 
-import java.awt.Dimension;
-import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.ArrayList;
@@ -22,16 +20,16 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.Scrollable;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
+import platekeep.client.ui.Column;
 import platekeep.client.ui.Widgets;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.State;
 
 /** The facts of a plate as a form. A field that is left, or Enter in it, makes a step of what was changed in it. */
-public final class FactsPanel extends JPanel implements Scrollable {
+public final class FactsPanel extends Column {
     private static final long serialVersionUID = 1L;
 
     private final transient Ears ears;
@@ -260,30 +258,5 @@ public final class FactsPanel extends JPanel implements Scrollable {
                 .map(String::strip)
                 .filter(word -> !word.isEmpty())
                 .toList();
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return 24;
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }
