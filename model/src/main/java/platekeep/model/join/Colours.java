@@ -23,6 +23,8 @@ import platekeep.model.plate.Row;
  */
 final class Colours {
     private static final char FIRST_NEW = 128;
+    /** Of the private use of Unicode, so that no key of a plate is taken for one. */
+    private static final char FIRST_STAND_IN = 0xE000;
 
     private final Plate base;
     private final Plate[] sides;
@@ -34,7 +36,7 @@ final class Colours {
     private final char[][] expected = new char[2][128];
 
     private final boolean[] keptLetters = new boolean[2];
-    private final Set<Character> unnamed = new HashSet<>();
+    private final Set<Character> named = new HashSet<>();
 
     /** A colour that came: its wished letter, its entry, and which sides brought it. */
     private record New(char letter, Colour colour, boolean mine, boolean theirs) {}
@@ -198,20 +200,29 @@ final class Colours {
                 "The two plates together have more than 62 colours; take colours out of one of them first.");
     }
 
-    /** Colours of the earlier plate that were asked for though the joined palette does not have them. */
-    Set<Character> unnamed() {
-        return unnamed;
+    /** Keeps the colours of the earlier plate whose stand-ins a text shows; whether there are any that were not kept. */
+    boolean keepNamed(String text) {
+        int before = named.size();
+        base.palette().entries().keySet().stream()
+                .filter(id -> text.indexOf(FIRST_STAND_IN + id) >= 0)
+                .forEach(named::add);
+        return named.size() > before;
     }
 
-    /** The letter of an identity in the joined plate. */
+    /** Whether a colour that both took out stays, since a clash names it. */
+    boolean isNamed(char identity) {
+        return named.contains(identity);
+    }
+
+    /** The letter of an identity in the joined plate; a stand-in for a colour of the earlier plate that has none there. */
     char letter(char identity) {
-        if (identity != Row.EMPTY
-                && letters[identity] == Row.EMPTY
-                && identity < FIRST_NEW
-                && base.palette().has(identity)) {
-            unnamed.add(identity);
+        if (identity == Row.EMPTY) {
+            return Row.EMPTY;
         }
-        return identity == Row.EMPTY ? Row.EMPTY : letters[identity];
+        boolean gone = letters[identity] == Row.EMPTY
+                && identity < FIRST_NEW
+                && base.palette().has(identity);
+        return gone ? (char) (FIRST_STAND_IN + identity) : letters[identity];
     }
 
     /** Cells of identities as cells of the joined plate. */

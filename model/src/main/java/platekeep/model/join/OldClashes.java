@@ -238,14 +238,21 @@ final class OldClashes {
 
     /** Settled by both: where they did so in two ways it is open again, and what stood before stands. */
     private void joinDecisions(int row, List<Stretch> group) {
-        int from = group.stream().mapToInt(Stretch::from).min().orElse(0);
-        int to = group.stream().mapToInt(Stretch::to).max().orElse(0);
+        int first = group.stream().mapToInt(Stretch::from).min().orElse(0);
+        int last = group.stream().mapToInt(Stretch::to).max().orElse(0);
+        int from = Math.max(start(), first);
+        int to = Math.min(end(), last);
+        if (from >= to) {
+            return;
+        }
         int handle = rows.order().get(row);
         Value mine = asSide(0, row, from, to);
         Value theirs = asSide(1, row, from, to);
         if (rows.row(0, handle) >= 0 && rows.row(1, handle) >= 0 && !mine.equals(theirs)) {
             stand(row, from, to);
-            declare(row, from, to, earliestBase(row, group, from, to), clashes.sides(mine, theirs));
+            String earliest = ((Value.Text) earliestBase(row, group, first, last)).string();
+            Value before = Value.of(earliest.substring(from - first, to - first));
+            declare(row, from, to, before, clashes.sides(mine, theirs));
         }
     }
 
@@ -386,9 +393,11 @@ final class OldClashes {
         Value mine = kept(0, clash, handles);
         Value theirs = kept(1, clash, handles);
         boolean here = handles.stream().allMatch(h -> rows.order().contains(h));
+        boolean sameRows = clash.what() == Clash.What.ROWS
+                && handles.stream().allMatch(h -> rows.row(0, h) >= 0 == rows.row(1, h) >= 0);
         boolean edited = clash.what() == Clash.What.ROW
                 && handles.stream().anyMatch(h -> isNoAnswer(0, h, clash) || isNoAnswer(1, h, clash));
-        return handles.isEmpty() || !here || edited || mine.equals(theirs)
+        return handles.isEmpty() || !here || sameRows || edited || mine.equals(theirs)
                 ? Optional.empty()
                 : Optional.of(new TwoDecisions.Decided(mine, theirs));
     }
@@ -422,9 +431,17 @@ final class OldClashes {
     }
 
     private String inJoinedChart(char[] identities) {
-        int from = pleats.map(p -> grid.frame().index(p.from())).orElse(0);
-        int to = pleats.map(p -> grid.frame().index(p.to())).orElse(from);
-        return colours.letters(identities, from, to);
+        return colours.letters(identities, start(), end());
+    }
+
+    /** Index of the joined chart's first position. */
+    private int start() {
+        return pleats.map(p -> grid.frame().index(p.from())).orElse(0);
+    }
+
+    /** Index after the joined chart's last position. */
+    private int end() {
+        return pleats.map(p -> grid.frame().index(p.to())).orElse(0);
     }
 
     /** The joined plate with what stood before in the place of fields and things that were settled in two ways. */

@@ -105,7 +105,11 @@ final class PlateJoin {
         settleMirrors();
         cells.join(rows);
         Plate joined = assemble();
-        if (colours.unnamed().isEmpty()) {
+        boolean more = false;
+        for (Clash clash : joined.clashes()) {
+            more |= colours.keepNamed(clash.value().text());
+        }
+        if (!more) {
             return joined;
         }
         clashes.clear();
@@ -325,7 +329,7 @@ final class PlateJoin {
                 torn.add(id);
                 joined = b;
             }
-            if (joined.isEmpty() && (shown.contains(id) || colours.unnamed().contains(id))) {
+            if (joined.isEmpty() && (shown.contains(id) || colours.isNamed(id))) {
                 joined = b;
             }
             joined.ifPresent(colour -> entries.put(id, colour));

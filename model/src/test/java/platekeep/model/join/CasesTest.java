@@ -34,6 +34,7 @@ class CasesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "cables-clash-settled-and-cut-off",
                 "chart-mirrored-and-figure-taken-out",
                 "chart-mirrored-and-gathering-row-changed",
                 "chart-mirrored-and-row-moved-without-ids",
@@ -62,8 +63,10 @@ class CasesTest {
                 "picture-moved-and-two-colours-made-one",
                 "remark-on-a-row-that-a-figure-left",
                 "remark-put-on-row-taken-out",
+                "row-clash-settled-and-its-colour-taken-out",
                 "row-moved-and-taken-out",
                 "row-recoloured-in-place-without-ids",
+                "rows-clash-settled-alike-and-recoloured",
                 "rows-put-in-among-rows-that-moved",
                 "rows-put-in-beside-twins",
                 "start-left-without-cable",

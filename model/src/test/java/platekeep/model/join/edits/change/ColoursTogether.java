@@ -182,13 +182,17 @@ final class ColoursTogether {
                                         text(Value.of(((Value.Text) r).string().substring(5)), letters));
                     }
                 });
-            case LINE, MARK ->
-                clash.sides().forEach(s -> {
-                    if (s.value() instanceof Value.Entries object) {
-                        text(object.entries().get("colour"), letters);
-                    }
-                });
+            case LINE, MARK -> {
+                colour(clash.base(), letters);
+                clash.sides().forEach(s -> colour(s.value(), letters));
+            }
             default -> {}
+        }
+    }
+
+    private static void colour(Value value, Set<Character> letters) {
+        if (value instanceof Value.Entries object) {
+            text(object.entries().get("colour"), letters);
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Row;
 import platekeep.model.plate.RowId;
@@ -186,7 +187,11 @@ final class RowsTogether {
                 .map(NewRow::cells)
                 .toList()
                 .equals(t.stream().map(NewRow::cells).toList())) {
-            both.joined.added.put(gap, first);
+            both.joined.added.put(
+                    gap,
+                    IntStream.range(0, m.size())
+                            .mapToObj(i -> m.get(i).id().compareTo(t.get(i).id()) < 0 ? m.get(i) : t.get(i))
+                            .toList());
             return;
         }
         boolean shared = m.stream()
