@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import platekeep.client.library.Entry;
+import platekeep.client.ui.Dates;
+import platekeep.model.find.Saying;
+import platekeep.model.find.Spots;
 import platekeep.model.find.Summary;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
@@ -21,6 +24,7 @@ import platekeep.model.text.Problem;
  * @param size number, pleats and rows, or why the file is damaged
  * @param marks what needs to be known at a glance
  * @param library the name of its library
+ * @param found what was said of versions, with words in it that were looked for and stand nowhere else; often empty
  * @param summary what it is found by; empty for a file that is damaged
  */
 public record Card(
@@ -32,6 +36,7 @@ public record Card(
         String size,
         List<Mark> marks,
         String library,
+        List<Saying> found,
         Optional<Summary> summary) {
 
     /** What needs to be known at a glance. */
@@ -56,10 +61,15 @@ public record Card(
 
     public Card {
         marks = List.copyOf(marks);
+        found = List.copyOf(found);
     }
 
-    /** The card of a plate. */
-    static Card of(Stock.Item item, Summary summary) {
+    /**
+     * The card of a plate.
+     *
+     * @param words that were looked for
+     */
+    static Card of(Stock.Item item, Summary summary, String words) {
         return new Card(
                 item.key(),
                 item.entry().content(),
@@ -69,6 +79,7 @@ public record Card(
                 size(summary),
                 marks(summary),
                 item.library().name(),
+                Spots.inVersions(summary, words),
                 Optional.of(summary));
     }
 
@@ -83,7 +94,20 @@ public record Card(
                 reasons(item.entry()),
                 List.of(Mark.DAMAGED),
                 item.library().name(),
+                List.of(),
                 Optional.empty());
+    }
+
+    /** Which versions it was found by, in words; empty where the plate itself has all words. */
+    String foundWords() {
+        return found.stream().map(Card::words).collect(Collectors.joining("; "));
+    }
+
+    private static String words(Saying saying) {
+        String text = saying.text().lines().findFirst().orElse("");
+        return saying.kind() == Saying.Kind.NAME
+                ? "\"" + text + "\", " + Dates.shortDay(saying.on())
+                : Dates.shortDay(saying.on()) + ": " + text;
     }
 
     private static String size(Summary summary) {

@@ -88,8 +88,8 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         this.focused = cellHasFocus && list.isFocusOwner();
         setFont(list.getFont());
         // what the card has no room for
-        setToolTipText(
-                value.title() + (value.facts().isEmpty() ? "" : "  ·  " + value.facts()) + "  ·  " + value.library());
+        setToolTipText(value.title() + (value.facts().isEmpty() ? "" : "  ·  " + value.facts()) + "  ·  "
+                + value.library() + (value.found().isEmpty() ? "" : "  ·  Found in " + value.foundWords()));
         return this;
     }
 
@@ -163,19 +163,25 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         };
     }
 
-    /** Says at the lower left of the picture that there is paper or finished work to be seen beside a chart. */
+    /**
+     * Says at the lower left of the picture that there is paper or finished work to be seen beside a chart, and above
+     * that by which version it was found.
+     */
     private void paintBeside(Graphics2D g) {
         int height = g.getFontMetrics(getFont()).getHeight();
-        paintNote(g, paper.beside(card), GAP + picture.height - height - 2);
+        int y = GAP + picture.height - height - 2;
+        String beside = paper.beside(card);
+        paintNote(g, beside, y, picture.width / 2);
+        paintNote(g, card.foundWords(), beside.isEmpty() ? y : y - height - 4, picture.width - 26);
     }
 
-    private void paintNote(Graphics2D g, String note, int y) {
+    private void paintNote(Graphics2D g, String note, int y, int most) {
         if (note.isEmpty()) {
             return;
         }
         Font small = getFont().deriveFont(getFont().getSize2D() - 2f);
         FontMetrics metrics = g.getFontMetrics(small);
-        String words = Texts.cut(note, metrics, picture.width / 2);
+        String words = Texts.cut(note, metrics, most);
         int height = metrics.getHeight() + 2;
         int x = GAP + 10;
         g.setFont(small);
@@ -218,7 +224,10 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
 
                 @Override
                 public String getAccessibleName() {
-                    return card == null ? "" : card.title() + ", " + card.facts() + ", " + card.size();
+                    return card == null
+                            ? ""
+                            : card.title() + ", " + card.facts() + ", " + card.size()
+                                    + (card.found().isEmpty() ? "" : ", found in " + card.foundWords());
                 }
             };
         }

@@ -13,12 +13,17 @@ final class Cards extends AbstractList<Card> implements RandomAccess {
     private static final int MOST_KEPT = 2000;
 
     private final Held held;
+    private final String words;
     private final Found found;
     private final List<Stock.Item> damaged;
     private final Map<Integer, Card> made = new HashMap<>();
 
-    Cards(Held held, Found found, List<Stock.Item> damaged) {
+    /**
+     * @param words that were looked for
+     */
+    Cards(Held held, String words, Found found, List<Stock.Item> damaged) {
         this.held = held;
+        this.words = words;
         this.found = found;
         this.damaged = damaged;
     }
@@ -41,7 +46,7 @@ final class Cards extends AbstractList<Card> implements RandomAccess {
             return Card.damaged(damaged.get(index - found.size()));
         }
         Summary summary = held.index().at(found.at(index));
-        return Card.of(held.items().get(summary.key()), summary);
+        return Card.of(held.items().get(summary.key()), summary, words);
     }
 
     /** The key of a card, without making it. */

@@ -275,7 +275,7 @@ final class GalleryPanel extends JPanel implements GalleryView, NarrowEars {
         }
         chosen.during(state.cards(), () -> {
             list.show(state.cards());
-            table.show(state.cards(), state.order());
+            table.show(state);
         });
         nothing.setText(emptyWords(state));
         boolean isEmpty = state.cards().isEmpty();

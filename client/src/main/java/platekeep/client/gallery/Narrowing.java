@@ -164,7 +164,7 @@ public final class Narrowing {
         Held held = answer.held();
         Found found = answer.found();
         boolean isOpen = answer.query().isOpen();
-        Cards cards = new Cards(held, found, isOpen ? held.damaged() : List.of());
+        Cards cards = new Cards(held, answer.query().words(), found, isOpen ? held.damaged() : List.of());
         view.show(new GalleryState(
                 cards,
                 query,

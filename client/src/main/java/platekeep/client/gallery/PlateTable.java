@@ -3,9 +3,12 @@ package platekeep.client.gallery;
 import java.awt.Component;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -18,7 +21,9 @@ import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
 import platekeep.client.ui.Widgets;
+import platekeep.model.find.Group;
 import platekeep.model.find.Order;
 import platekeep.model.find.Summary;
 
@@ -28,30 +33,33 @@ final class PlateTable extends JTable {
 
     private transient List<Card> cards = List.of();
     private transient Order order = Order.BEST;
+    private final Map<Column, TableColumn> parts = new EnumMap<>(Column.class);
+    private Set<Column> shown = EnumSet.allOf(Column.class);
 
     /** A column. */
     private enum Column {
-        TITLE("Title", 190, Order.By.TITLE, s -> s.title()),
-        NUMBER("Number", 78, Order.By.NUMBER, s -> s.number().orElse("")),
-        AGES("Ages", 165, Order.By.AGES, s -> Card.ages(s.ages())),
-        PLEATS("Pleats", 64, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
-        ROWS("Rows", 58, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
-        THEMES("Themes", 190, Order.By.THEMES, s -> String.join(", ", s.themes())),
-        SERIES("Series", 140, Order.By.SERIES, s -> String.join(", ", s.series())),
-        COLOURS("Colours", 74, Order.By.COLOURS, s -> "" + s.colours().size()),
-        DESIGNERS("Designers", 120, Order.By.DESIGNERS, s -> String.join(", ", s.designers())),
-        YEAR("Year", 54, Order.By.YEAR, s -> s.lastYear() == 0 ? "" : "" + s.lastYear()),
-        STATE(
-                "How far",
-                90,
-                Order.By.STATE,
-                s -> s.state().map(state -> state.word()).orElse("")),
+        TITLE("Title", 176, Order.By.TITLE, s -> s.title()),
+        NUMBER("Number", 66, Order.By.NUMBER, s -> s.number().orElse("")),
+        FOUND("Found in", 176, Order.By.BEST, s -> ""),
+        AGES("Ages", 130, Order.By.AGES, s -> Card.ages(s.ages())),
+        PLEATS("Pleats", 56, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
+        ROWS("Rows", 50, Order.By.ROWS, s -> s.rows() == 0 ? "" : "" + s.rows()),
         MARKS(
                 "To look at",
-                100,
+                92,
                 Order.By.BEST,
                 s -> s.marks().stream().map(mark -> mark.word()).collect(Collectors.joining(", "))),
-        LIBRARY("Library", 90, Order.By.LIBRARY, Summary::library);
+        STATE(
+                "How far",
+                76,
+                Order.By.STATE,
+                s -> s.state().map(state -> state.word()).orElse("")),
+        LIBRARY("Library", 90, Order.By.LIBRARY, Summary::library),
+        THEMES("Themes", 190, Order.By.THEMES, s -> String.join(", ", s.themes())),
+        SERIES("Series", 140, Order.By.SERIES, s -> String.join(", ", s.series())),
+        YEAR("Year", 54, Order.By.YEAR, s -> s.lastYear() == 0 ? "" : "" + s.lastYear()),
+        DESIGNERS("Designers", 120, Order.By.DESIGNERS, s -> String.join(", ", s.designers())),
+        COLOURS("Colours", 66, Order.By.COLOURS, s -> "" + s.colours().size());
 
         private final String word;
         private final int width;
@@ -93,9 +101,10 @@ final class PlateTable extends JTable {
         setFillsViewportHeight(true);
         setRowHeight(getRowHeight() + 6);
         for (Column column : Column.values()) {
-            var part = getColumnModel().getColumn(column.ordinal());
+            TableColumn part = getColumnModel().getColumn(column.ordinal());
             part.setPreferredWidth(column.width);
             part.setCellRenderer(new Cell(column));
+            parts.put(column, part);
         }
         setFocusTraversalKeysEnabled(true);
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Widgets.stroke("TAB"), "none");
@@ -115,11 +124,28 @@ final class PlateTable extends JTable {
         });
     }
 
-    void show(List<Card> newCards, Order newOrder) {
-        cards = newCards;
-        order = newOrder;
+    void show(GalleryState state) {
+        cards = state.cards();
+        order = state.order();
+        Set<Column> wanted = EnumSet.allOf(Column.class);
+        if (state.query().words().isBlank()) {
+            wanted.remove(Column.FOUND);
+        }
+        if (state.sections().stream().noneMatch(section -> section.group() == Group.LIBRARY)) {
+            wanted.remove(Column.LIBRARY);
+        }
+        showColumns(wanted);
         ((Rows) getModel()).fireTableDataChanged();
         getTableHeader().repaint();
+    }
+
+    /** Shows the columns that say something just now, in their order; widths stay as they were pulled. */
+    private void showColumns(Set<Column> wanted) {
+        if (!wanted.equals(shown)) {
+            shown = wanted;
+            parts.values().forEach(getColumnModel()::removeColumn);
+            wanted.forEach(column -> getColumnModel().addColumn(parts.get(column)));
+        }
     }
 
     /** The rows. */
@@ -145,6 +171,9 @@ final class PlateTable extends JTable {
         public Object getValueAt(int row, int column) {
             Card card = cards.get(row);
             Column wanted = Column.values()[column];
+            if (wanted == Column.FOUND) {
+                return card.foundWords();
+            }
             return card.summary()
                     .map(wanted.text)
                     .orElse(wanted == Column.TITLE ? card.title() : wanted == Column.MARKS ? "damaged" : "");
@@ -184,7 +213,7 @@ final class PlateTable extends JTable {
         public Component getTableCellRendererComponent(
                 JTable table, Object value, boolean isSelected, boolean hasFocus, int row, int at) {
             Column column = Column.values()[table.convertColumnIndexToModel(at)];
-            String arrow = order.by() == column.by && column != Column.MARKS
+            String arrow = order.by() == column.by && column.by != Order.By.BEST
                     ? order.way() == Order.Way.UP ? "  ↑" : "  ↓"
                     : "";
             Component head = plain.getTableCellRendererComponent(table, value + arrow, isSelected, hasFocus, row, at);

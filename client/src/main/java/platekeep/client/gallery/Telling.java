@@ -2,13 +2,17 @@ package platekeep.client.gallery;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.NamedVersion;
 import platekeep.client.library.PastPlate;
 import platekeep.client.library.Version;
+import platekeep.model.find.Saying;
 import platekeep.model.find.Told;
 
 /** What the versions of plates tell. */
@@ -27,12 +31,37 @@ final class Telling {
                         .add(version);
             }
         }
+        Map<String, List<Saying>> names = names(library, versions);
         Map<String, Told> told = new HashMap<>();
-        byPlate.forEach((id, all) -> told.put(
-                id,
-                new Told(
-                        all.stream().map(version -> version.on().getYear()).toList(),
-                        all.stream().map(Version::reason).distinct().toList())));
+        byPlate.forEach((id, all) -> told.put(id, told(all, names.getOrDefault(id, List.of()))));
         return told;
+    }
+
+    private static Map<String, List<Saying>> names(Library library, Map<String, Version> versions)
+            throws LibraryException {
+        Map<String, List<Saying>> names = new HashMap<>();
+        for (NamedVersion named : library.names()) {
+            Version version = versions.get(named.versionId());
+            if (version != null) {
+                names.computeIfAbsent(named.plateId(), id -> new ArrayList<>(1))
+                        .add(saying(Saying.Kind.NAME, named.name(), version));
+            }
+        }
+        return names;
+    }
+
+    private static Told told(List<Version> versions, List<Saying> names) {
+        List<Saying> sayings = new ArrayList<>(names);
+        Set<String> reasons = new HashSet<>();
+        for (Version version : versions) {
+            if (reasons.add(version.reason())) {
+                sayings.add(saying(Saying.Kind.REASON, version.reason(), version));
+            }
+        }
+        return new Told(versions.stream().map(version -> version.on().getYear()).toList(), sayings);
+    }
+
+    private static Saying saying(Saying.Kind kind, String text, Version version) {
+        return new Saying(kind, text, version.on().toLocalDate());
     }
 }

@@ -19,6 +19,7 @@ import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.NamedVersion;
 import platekeep.client.library.PastPlate;
 import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
@@ -155,6 +156,11 @@ final class GitLibrary implements Library {
     @Override
     public List<PastPlate> past() throws LibraryException {
         return told(NOT_READ, desk::past);
+    }
+
+    @Override
+    public List<NamedVersion> names() throws LibraryException {
+        return told(NOT_READ, desk::names);
     }
 
     @Override

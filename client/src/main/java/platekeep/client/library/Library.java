@@ -108,6 +108,9 @@ public interface Library extends AutoCloseable {
      */
     void nameVersion(String plateId, String versionId, String name) throws LibraryException;
 
+    /** All names that were given to versions of plates, those of plates that were put away too. */
+    List<NamedVersion> names() throws LibraryException;
+
     /** Files that were changed, added or taken out by hand since the newest version, in order of path. */
     List<HandEdit> handEdits() throws LibraryException;
 

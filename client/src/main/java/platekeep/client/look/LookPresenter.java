@@ -43,6 +43,7 @@ public final class LookPresenter implements RoomListener {
     private final Workroom room;
     private final LookView view;
     private final Sights sights = new Sights();
+    private final OldTexts texts = new OldTexts(sights);
     private final Latest<Optional<LookState.Detail>> details;
     private final Map<String, Hit> hits = new LinkedHashMap<>();
     private Optional<Sought> sought = Optional.empty();
@@ -69,6 +70,7 @@ public final class LookPresenter implements RoomListener {
     @Override
     public void librariesChanged() {
         sights.forget();
+        texts.forget();
         stop();
         lastPictures.values().removeIf(this::isGone);
         sought = sought.filter(wanted -> !isGone(wanted));
@@ -177,7 +179,7 @@ public final class LookPresenter implements RoomListener {
             return new MotifHunt(open, sights, motif.motif(), options);
         }
         if (wanted instanceof Sought.OnceSaid said) {
-            return new OnceSaidHunt(open, sights, said.words());
+            return new OnceSaidHunt(open, texts, said.words());
         }
         return new DoublesHunt(open, sights);
     }

@@ -10,28 +10,27 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.PastPlate;
-import platekeep.client.library.Version;
 import platekeep.client.task.Progress;
+import platekeep.model.find.Summary;
+import platekeep.model.find.Surroundings;
 import platekeep.model.look.Signature;
 import platekeep.model.look.Trace;
 import platekeep.model.plate.Plate;
 
 /**
- * What plates look like, and what they once said, remembered by the id of their content so that each is made out once
+ * What plates look like, and what they were once and were found by, remembered by the id of their content so that each is made out once
  * and each text that is no more is read once. Kept in memory only, about a kilobyte a text. For many threads.
  */
 final class Sights {
     private final Map<String, Optional<Signature>> signatures = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Summary>> summaries = new ConcurrentHashMap<>();
     private final Map<String, Trace> traces = new ConcurrentHashMap<>();
-    private final Map<String, String> texts = new ConcurrentHashMap<>();
-    private final Map<String, String> reasons = new ConcurrentHashMap<>();
 
     /** Forgets everything, as when libraries were closed. */
     void forget() {
         signatures.clear();
         traces.clear();
-        texts.clear();
-        reasons.clear();
+        summaries.clear();
     }
 
     /** All plates of some libraries as they are now, with what they look like. */
@@ -68,26 +67,32 @@ final class Sights {
         return traces.computeIfAbsent(content, c -> Trace.of(plate));
     }
 
-    /** The words of a plate, in the form of {@link PlateWords}. */
-    String words(String content, Plate plate) {
-        return texts.computeIfAbsent(content, c -> PlateWords.of(plate));
-    }
-
     /** The texts that plates of a library have no more, the newest first; all about them is known afterwards. */
     List<PastPlate> past(Library library, Progress progress) throws LibraryException {
         List<PastPlate> past =
                 library.past().stream().filter(one -> !one.isNow()).toList();
-        List<PastPlate> unknown = past.stream().filter(this::isUnknown).toList();
-        library.readPast(unknown, progress, (one, entry) -> {
-            signatures.put(one.content(), entry.plate().flatMap(Signature::of));
-            texts.put(one.content(), entry.plate().map(PlateWords::of).orElse(""));
-            entry.plate().ifPresent(plate -> traces.put(one.content(), Trace.of(plate)));
-        });
+        learn(library, past, progress);
         return past;
     }
 
+    /** Reads texts that are not known yet. */
+    void learn(Library library, List<PastPlate> which, Progress progress) throws LibraryException {
+        List<PastPlate> unknown = which.stream().filter(this::isUnknown).toList();
+        library.readPast(unknown, progress, (one, entry) -> {
+            entry.plate().ifPresent(plate -> traces.put(one.content(), Trace.of(plate)));
+            summaries.put(
+                    one.content(), entry.plate().map(plate -> Summary.of(one.content(), plate, Surroundings.NONE)));
+            signatures.put(one.content(), entry.plate().flatMap(Signature::of));
+        });
+    }
+
     private boolean isUnknown(PastPlate past) {
-        return !signatures.containsKey(past.content()) || !texts.containsKey(past.content());
+        return !summaries.containsKey(past.content());
+    }
+
+    /** What a text that was read is found by, in no surroundings; empty where it is damaged. */
+    Optional<Summary> summary(PastPlate past) {
+        return summaries.getOrDefault(past.content(), Optional.empty());
     }
 
     /** What a text that was read looks like. */
@@ -98,25 +103,5 @@ final class Sights {
     /** What patches a text that was read has; empty where it is damaged. */
     Optional<Trace> trace(PastPlate past) {
         return Optional.ofNullable(traces.get(past.content()));
-    }
-
-    /** The words of a text that was read. */
-    String words(PastPlate past) {
-        return texts.getOrDefault(past.content(), "");
-    }
-
-    /** The reasons of all versions of a library and who made them, by their ids, as words; known until there is more. */
-    Map<String, String> reasons(Library library) throws LibraryException {
-        Optional<String> newest = library.newest().map(Version::id);
-        if (newest.isEmpty()) {
-            return Map.of();
-        }
-        if (!reasons.containsKey(newest.get())) {
-            for (Version version : library.versions(Integer.MAX_VALUE)) {
-                String hand = version.inNameOf().name();
-                reasons.computeIfAbsent(version.id(), id -> PlateWords.plain(version.reason() + " " + hand));
-            }
-        }
-        return reasons;
     }
 }

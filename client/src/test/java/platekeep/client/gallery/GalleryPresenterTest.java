@@ -198,6 +198,20 @@ class GalleryPresenterTest {
     }
 
     @Test
+    void aNameOfAVersionIsFoundAndToldWithItsDay() throws LibraryException {
+        String version = test.library.history(KITE).get(0).version().id();
+        test.library.nameVersion(KITE, version, "Spring class 2026");
+        test.room.changed(test.library);
+
+        gallery.narrowing().words("class");
+
+        assertThat(titles()).containsExactly("Kite");
+        assertThat(view.state.cards().get(0).foundWords()).isEqualTo("\"Spring class 2026\", 2 Mar 2026");
+        gallery.narrowing().words("kite");
+        assertThat(view.state.cards().get(0).foundWords()).isEmpty();
+    }
+
+    @Test
     void aSlipOfTypingIsToldOf() {
         gallery.narrowing().words("kiet");
         assertThat(titles()).containsExactly("Kite");

@@ -26,6 +26,7 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.HandEdit;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.NamedVersion;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Saving;
 import platekeep.client.library.Version;
@@ -178,6 +179,10 @@ class LibraryGitTest {
             List<PlateVersion> history = library.history(KITE.id());
             assertThat(history.get(0).names()).isEmpty();
             assertThat(history.get(1).names()).containsExactlyInAnyOrder("Spring class 2025", "Market day");
+            assertThat(library.names())
+                    .containsExactlyInAnyOrder(
+                            new NamedVersion(KITE.id(), first.id(), "Spring class 2025"),
+                            new NamedVersion(KITE.id(), other.id(), "Market day"));
             assertThat(library.plateAt(KITE.id(), "spring class 2025").flatMap(Entry::plate))
                     .contains(KITE);
             assertThatThrownBy(() -> library.nameVersion(SNAIL.id(), first.id(), "Too early"))

@@ -37,6 +37,7 @@ public final class MemoryLibrary implements Library {
     private final List<Version> versions = new ArrayList<>();
     private final List<Map<String, Entry>> states = new ArrayList<>();
     private final Map<String, List<String>> names = new LinkedHashMap<>();
+    private final List<NamedVersion> named = new ArrayList<>();
     private final Map<String, Series> series = new LinkedHashMap<>();
     private final Map<Picture, byte[]> pictures = new LinkedHashMap<>();
     private final Map<String, Entry> damaged = new TreeMap<>();
@@ -268,6 +269,12 @@ public final class MemoryLibrary implements Library {
     @Override
     public void nameVersion(String plateId, String versionId, String newName) {
         names.computeIfAbsent(plateId + versionId, key -> new ArrayList<>()).add(newName);
+        named.add(new NamedVersion(plateId, versionId, newName));
+    }
+
+    @Override
+    public List<NamedVersion> names() {
+        return List.copyOf(named);
     }
 
     @Override

@@ -22,6 +22,7 @@ import platekeep.model.plate.Plate;
 public final class LookBenchmark {
     private final Library library;
     private final Sights sights = new Sights();
+    private final OldTexts texts = new OldTexts(sights);
 
     private LookBenchmark(Library library) {
         this.library = library;
@@ -63,7 +64,7 @@ public final class LookBenchmark {
                 () -> new Finds(List.of(), library.past().size(), "texts"));
         time("all texts listed again", () -> new Finds(List.of(), library.past().size(), "texts"));
         for (int round = 0; round < 3; round++) {
-            time("words in old versions", () -> hunt(new OnceSaidHunt(List.of(library), sights, "boat")));
+            time("words in old versions", () -> hunt(new OnceSaidHunt(List.of(library), texts, "boat")));
         }
         time(
                 "plates like one, once too",

@@ -198,6 +198,39 @@ class LookPresenterTest {
     }
 
     @Test
+    void wordsInOldVersionsAreFoundByFormBeginningAndSlipAsInTheGallery() throws LibraryException {
+        Plate old = plate(5, "Gulls on the pier", HOUSE);
+        save("Drawn for the harbour", old);
+        save("Made a house of it", plate(5, "Cottage", HOUSE));
+        for (String typed : List.of("gull", "pie", "gulsl", "pier gulls")) {
+            look.search(new Sought.OnceSaid(typed));
+            assertThat(titles()).as(typed).containsExactly("Gulls on the pier");
+            assertThat(first().why()).isEqualTo("in its title");
+            assertThat(first().where()).contains("Wenna Tarrow: Drawn for the harbour");
+        }
+        look.words("gulsl");
+        assertThat(view.state.summary())
+                .isEqualTo("1 plate once had these words. No version says \"gulsl\"; shown for gulls.");
+        look.words("cottage");
+        assertThat(titles()).isEmpty();
+    }
+
+    @Test
+    void anOldVersionIsFoundByItsNameReasonAndHand() throws LibraryException {
+        String was = save("Roof for the market", plate(5, "Hut", HOUSE)).id();
+        test.library.nameVersion(plate(5, "Hut", HOUSE).id(), was, "Autumn class");
+        save("Made a house of it", plate(5, "Cottage", HOUSE));
+        look.words("classes");
+        assertThat(titles()).containsExactly("Hut");
+        assertThat(first().why()).isEqualTo("name of a version: Autumn class");
+        assertThat(first().where()).startsWith("Autumn class, ");
+        look.words("hut markets");
+        assertThat(first().why()).isEqualTo("in its title; reason of a version: Roof for the market");
+        look.words("tarrow hut");
+        assertThat(first().why()).isEqualTo("who made a version: Wenna Tarrow; in its title");
+    }
+
+    @Test
     void nearDoublesComeInGroups() {
         look.take(LookState.Way.DOUBLES);
         assertThat(titles()).containsExactly("Boat", "Boat the other way");
@@ -229,12 +262,12 @@ class LookPresenterTest {
         assertThat(view.state.summary()).startsWith("Type a word");
         look.words("houses");
         assertThat(titles()).containsExactly("House");
-        assertThat(first().why()).isEqualTo("had these words");
+        assertThat(first().why()).isEqualTo("in its title");
         look.words("boat");
         assertThat(view.state.cards()).isEmpty();
         assertThat(view.state.summary()).isEqualTo("No version that is no more has these words.");
         look.words("drawn");
-        assertThat(first().why()).isEqualTo("these words are in the reason");
+        assertThat(first().why()).isEqualTo("reason of a version: Drawn");
     }
 
     @Test

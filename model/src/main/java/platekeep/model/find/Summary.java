@@ -67,6 +67,37 @@ public record Summary(
         texts = List.copyOf(texts);
     }
 
+    /** The same under another key. */
+    public Summary as(String newKey) {
+        return new Summary(
+                newKey, id, library, title, number, themes, also, ages, uses, designers, origin, state, series, pleats,
+                rows, colours, marks, told, texts);
+    }
+
+    /** The same in other surroundings. */
+    public Summary in(Surroundings around) {
+        return new Summary(
+                key,
+                id,
+                around.library(),
+                title,
+                number,
+                themes,
+                around.also(themes),
+                ages,
+                uses,
+                designers,
+                origin,
+                state,
+                around.series().getOrDefault(id, List.of()),
+                pleats,
+                rows,
+                colours,
+                marks,
+                told,
+                texts);
+    }
+
     /** What a plate is found by, with the marks that show in the plate itself. */
     public static Summary of(String key, Plate plate, Surroundings around) {
         return new Summary(
@@ -76,9 +107,7 @@ public record Summary(
                 plate.title(),
                 plate.number(),
                 plate.themes(),
-                plate.themes().stream()
-                        .flatMap(theme -> around.also().getOrDefault(theme, List.of()).stream())
-                        .toList(),
+                around.also(plate.themes()),
                 plate.ages(),
                 plate.uses(),
                 plate.designers(),

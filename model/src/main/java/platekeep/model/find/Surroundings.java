@@ -24,6 +24,13 @@ public record Surroundings(String library, Map<String, List<String>> series, Map
         also = Map.copyOf(also);
     }
 
+    /** What some themes are also called. */
+    List<String> also(List<String> themes) {
+        return themes.stream()
+                .flatMap(theme -> also.getOrDefault(theme, List.of()).stream())
+                .toList();
+    }
+
     /** Of the plates of one library. */
     public static Surroundings of(LibraryFacts facts, List<Series> all) {
         Map<String, List<String>> byPlate = new HashMap<>();

@@ -2,6 +2,7 @@ package platekeep.model.find;
 
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -109,7 +110,7 @@ public final class FindBenchmark {
                         .limit(6)
                         .toList(),
                 random.nextInt(5) == 0 ? Set.of(Mark.UNSENT) : Set.of(),
-                new Told(List.of(2015 + random.nextInt(10)), List.of(text(8), text(8))),
+                new Told(List.of(2015 + random.nextInt(10)), List.of(said(), said())),
                 List.of(text(12), text(12), text(2), text(2), text(2)));
     }
 
@@ -118,6 +119,10 @@ public final class FindBenchmark {
                 .limit(1 + random.nextInt(most))
                 .distinct()
                 .toList();
+    }
+
+    private Saying said() {
+        return new Saying(Saying.Kind.REASON, text(8), LocalDate.of(2024, 5, 4));
     }
 
     private String text(int words) {

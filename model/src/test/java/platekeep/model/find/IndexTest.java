@@ -3,6 +3,7 @@ package platekeep.model.find;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,6 +48,9 @@ class IndexTest {
     private static final Surroundings AROUND = Surroundings.of(
             new LibraryFacts("id", "Harbour").withThemes(Map.of("seaside", List.of("shore", "beach"))),
             List.of(new Series("s", "Harbour Days", List.of("a", "b"), Palette.EMPTY, List.of(), Unknown.NONE)));
+    private static final Saying SPRING = new Saying(Saying.Kind.NAME, "Spring class", LocalDate.of(2025, 3, 9));
+    private static final Saying TALLER =
+            new Saying(Saying.Kind.REASON, "Mast made taller, and the boats brick", LocalDate.of(2025, 3, 2));
     private static final Index INDEX = index(BOATS, GULL, FOX);
 
     private static Index index(Plate... plates) {
@@ -108,12 +112,35 @@ class IndexTest {
         assertThat(words("slate")).containsExactly("b");
         assertThat(words("harbour days")).containsExactly("b", "a");
         assertThat(words("stitching last")).containsExactly("b");
-        Told told = new Told(List.of(2025), List.of("Mast made taller", "Spring class"));
+        Told told = new Told(List.of(2025), List.of(SPRING, TALLER));
         Index taught = INDEX.with(List.of(INDEX.get("a").orElseThrow().withTold(told)), List.of());
         assertThat(found(taught, Query.ALL.withWords("spring class"), Order.BEST))
                 .containsExactly("a");
         assertThat(found(taught, Query.ALL.turn(Group.YEAR, "2025"), Order.BEST))
                 .containsExactly("a");
+    }
+
+    @Test
+    void whatVersionsTellIsNamedWhereThePlateItselfLacksTheWord() {
+        Summary told = INDEX.get("a").orElseThrow().withTold(new Told(List.of(2025), List.of(SPRING, TALLER)));
+        assertThat(Spots.inVersions(told, "spring class")).containsExactly(SPRING);
+        assertThat(Spots.inVersions(told, "boats classes")).containsExactly(SPRING);
+        assertThat(Spots.inVersions(told, "msat")).containsExactly(TALLER);
+        assertThat(Spots.inVersions(told, "boat brick")).isEmpty();
+        assertThat(Spots.inVersions(told, "")).isEmpty();
+    }
+
+    @Test
+    void eachWordIsFoundWhereItStandsBest() {
+        Summary told = INDEX.get("a").orElseThrow().withTold(new Told(List.of(2025), List.of(SPRING, TALLER)));
+        assertThat(Spots.of(told, "h07 beach toddlers sail taller"))
+                .extracting(spot -> spot.place().word() + ": " + spot.text())
+                .containsExactly(
+                        "number: H-07",
+                        "themes: beach",
+                        "ages: toddler",
+                        "title: Two Sailing Boats",
+                        "reason of a version: Mast made taller, and the boats brick");
     }
 
     @Test

@@ -11,6 +11,7 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.NamedVersion;
 import platekeep.client.library.PastPlate;
 import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
@@ -87,6 +88,10 @@ public final class Desk {
 
     public List<PastPlate> past() throws IOException {
         return new PastPlates(room).list();
+    }
+
+    public List<NamedVersion> names() throws IOException {
+        return looking.names();
     }
 
     public void readPast(List<PastPlate> which, Progress progress, BiConsumer<PastPlate, Entry> each)

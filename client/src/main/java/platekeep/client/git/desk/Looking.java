@@ -19,6 +19,7 @@ import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.FileAt;
 import platekeep.client.library.Entry;
+import platekeep.client.library.NamedVersion;
 import platekeep.client.library.Picture;
 import platekeep.client.library.PlateVersion;
 import platekeep.client.library.Version;
@@ -90,6 +91,12 @@ final class Looking {
             }
         }
         return out;
+    }
+
+    List<NamedVersion> names() throws IOException {
+        return room.names().all().stream()
+                .map(name -> new NamedVersion(name.plateId(), name.version().name(), name.text()))
+                .toList();
     }
 
     List<PlateVersion> history(String plateId) throws IOException {
