@@ -19,6 +19,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Pictures;
+import platekeep.client.ui.PlateSource;
 import platekeep.client.ui.Sign;
 import platekeep.client.ui.Widgets;
 import platekeep.model.look.Wanted;
@@ -197,8 +198,9 @@ final class AskedPanel extends JPanel {
         if (!words.isFocusOwner() && !words.getText().equals(state.words())) {
             words.setText(state.words());
         }
-        picture.show(
-                state.asked(), "asked " + state.askedTitle() + state.asked().hashCode());
+        picture.show(state.asked()
+                .map(plate -> new PlateSource(
+                        "asked " + state.askedTitle() + state.asked().hashCode(), plate)));
         title.setText(state.askedTitle());
         title.setVisible(state.asked().isPresent());
         wanted = state.options().motif();

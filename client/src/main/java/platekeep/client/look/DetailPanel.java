@@ -11,6 +11,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Pictures;
+import platekeep.client.ui.PlateSource;
 import platekeep.client.ui.Widgets;
 
 /** The chosen hit, larger, below what it is compared with; how the two differ, and what can be done. */
@@ -84,12 +85,12 @@ final class DetailPanel extends JPanel {
             why.setText(card.why());
             where.setText(card.where());
             where.setVisible(!card.where().isEmpty());
-            picture.show(Optional.of(card.plate()), card.content());
+            picture.show(Optional.of(card.picture()));
             besideTitle.setText(detail.besideTitle());
             besideTitle.setVisible(detail.beside().isPresent());
-            beside.show(
-                    detail.beside(),
-                    "beside " + detail.besideTitle() + detail.beside().hashCode());
+            beside.show(detail.beside()
+                    .map(plate -> new PlateSource(
+                            "beside " + detail.besideTitle() + detail.beside().hashCode(), plate)));
             differ.setVisible(!detail.differences().isEmpty());
             differences.setText(String.join("\n", detail.differences()));
             differences.setVisible(!detail.differences().isEmpty());

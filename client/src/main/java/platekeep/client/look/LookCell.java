@@ -77,7 +77,7 @@ final class LookCell extends JComponent implements ListCellRenderer<LookCard> {
     private void paintPicture(Graphics2D g) {
         double zoom = g.getTransform().getScaleX();
         Dimension dots = new Dimension((int) Math.ceil(picture.width * zoom), (int) Math.ceil(picture.height * zoom));
-        Optional<BufferedImage> ready = pictures.of(card.content(), card.plate(), dots);
+        Optional<BufferedImage> ready = pictures.of(card.picture(), dots);
         if (ready.isPresent()) {
             g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             g.drawImage(ready.get(), GAP, GAP, picture.width, picture.height, null);

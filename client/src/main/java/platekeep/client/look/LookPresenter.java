@@ -268,6 +268,7 @@ public final class LookPresenter implements RoomListener {
                 hit.why(),
                 String.join("  ·  ", where),
                 mark,
+                hit.places(),
                 hit.group());
     }
 

@@ -27,6 +27,7 @@ final class MotifHunt implements Hunt {
 
     private final List<Library> libraries;
     private final Sights sights;
+    private final Optional<Motif> motif;
     private final Optional<MotifFinder> finder;
     private final Options.Times times;
     private final List<Hit> hits = new ArrayList<>();
@@ -35,7 +36,8 @@ final class MotifHunt implements Hunt {
     MotifHunt(List<Library> libraries, Sights sights, Plate motif, Options options) {
         this.libraries = libraries;
         this.sights = sights;
-        this.finder = Motif.of(motif).map(m -> new MotifFinder(m, options.motif()));
+        this.motif = Motif.of(motif);
+        this.finder = this.motif.map(m -> new MotifFinder(m, options.motif()));
         this.times = options.times();
     }
 
@@ -83,6 +85,7 @@ final class MotifHunt implements Hunt {
                         true,
                         words(plate.get(), places),
                         places.get(0).mirror(),
+                        places(plate.get(), places),
                         0));
             }
             if (i % TELL == TELL - 1) {
@@ -123,8 +126,18 @@ final class MotifHunt implements Hunt {
         List<PastPlate> shown = newest.subList(0, Math.min(newest.size(), Finds.MOST - hits.size()));
         new Once(library).hits(shown, progress, (one, plate) -> {
             List<Occurrence> places = found.get(one);
-            return new Once.Why(words(plate, places), places.get(0).mirror(), this::add);
+            return new Once.Why(words(plate, places), places.get(0).mirror(), places(plate, places), this::add);
         });
+    }
+
+    private List<Outlined.Place> places(Plate plate, List<Occurrence> places) {
+        return places.stream()
+                .map(place -> new Outlined.Place(
+                        place.row(),
+                        place.position() - plate.from(),
+                        motif.get().height(),
+                        motif.get().width()))
+                .toList();
     }
 
     private static String words(Plate plate, List<Occurrence> places) {

@@ -27,9 +27,14 @@ final class Once {
     /**
      * Why something is a hit.
      *
+     * @param places where in it a motif lies
      * @param then hears the hit
      */
-    record Why(String words, Mirror mirror, Consumer<Hit> then) {}
+    record Why(String words, Mirror mirror, List<Outlined.Place> places, Consumer<Hit> then) {
+        Why(String words, Mirror mirror, Consumer<Hit> then) {
+            this(words, mirror, List.of(), then);
+        }
+    }
 
     /** Reads texts and makes hits of them. */
     void hits(List<PastPlate> which, Progress progress, BiFunction<PastPlate, Plate, Why> why) throws LibraryException {
@@ -49,6 +54,7 @@ final class Once {
                                 library.plate(one.plateId()).isPresent(),
                                 because.words(),
                                 because.mirror(),
+                                because.places(),
                                 0));
             }
         }

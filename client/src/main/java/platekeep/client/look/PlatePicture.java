@@ -7,16 +7,15 @@ import java.awt.Graphics2D;
 import java.util.Optional;
 import javax.swing.JComponent;
 import platekeep.client.ui.Look;
+import platekeep.client.ui.PictureSource;
 import platekeep.client.ui.Pictures;
-import platekeep.model.plate.Plate;
 
 /** A picture of a plate as wide as its room. */
 final class PlatePicture extends JComponent {
     private static final long serialVersionUID = 1L;
 
     private transient Optional<Pictures> pictures = Optional.empty();
-    private transient Optional<Plate> plate = Optional.empty();
-    private String content = "";
+    private transient Optional<PictureSource> source = Optional.empty();
 
     PlatePicture(String name) {
         setName(name);
@@ -26,10 +25,9 @@ final class PlatePicture extends JComponent {
         this.pictures = Optional.of(drawn);
     }
 
-    void show(Optional<Plate> newPlate, String newContent) {
-        this.plate = newPlate;
-        this.content = newContent;
-        setVisible(plate.isPresent());
+    void show(Optional<PictureSource> newSource) {
+        this.source = newSource;
+        setVisible(source.isPresent());
         repaint();
     }
 
@@ -45,7 +43,7 @@ final class PlatePicture extends JComponent {
         Dimension dots = new Dimension((int) Math.ceil(getWidth() * zoom), (int) Math.ceil(getHeight() * zoom));
         g.setColor(new Color(Look.cloth()));
         g.fillRect(0, 0, getWidth(), getHeight());
-        pictures.flatMap(drawn -> plate.flatMap(p -> drawn.of(content, p, dots)))
+        pictures.flatMap(drawn -> source.flatMap(one -> drawn.of(one, dots)))
                 .ifPresent(image -> g.drawImage(image, 0, 0, getWidth(), getHeight(), null));
     }
 }

@@ -1,6 +1,7 @@
 package platekeep.client.ui;
 
 import java.awt.Dimension;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -88,13 +89,41 @@ public final class Thumbnails {
     /** Draws a plate into a picture of this size, in the middle, on cloth to every side. */
     public static BufferedImage draw(Plate plate, Dimension size) {
         Drawing drawing = Drawing.of(plate);
+        Lie lie = lie(drawing, size);
+        return RASTERS.with(
+                lie.scale(),
+                Look.cloth(),
+                raster -> raster.picture(drawing, size.width, size.height, lie.x(), lie.y()));
+    }
+
+    /** How a plate lies in a picture of this size. */
+    public static Lie lie(Plate plate, Dimension size) {
+        return lie(Drawing.of(plate), size);
+    }
+
+    private static Lie lie(Drawing drawing, Dimension size) {
         double air = Math.min(size.width, size.height) * AIR;
         ChartScale fitting =
                 ChartScale.fitting(drawing.pleats(), drawing.height(), size.width - 2 * air, size.height - 2 * air);
         ChartScale scale = ChartScale.exact(stepped(Math.min(fitting.pleat(), WIDEST_PLEAT)));
         double x = (size.width - scale.left(drawing.pleats())) / 2;
         double y = (size.height - scale.top(drawing.height())) / 2 - scale.top(drawing.top());
-        return RASTERS.with(scale, Look.cloth(), raster -> raster.picture(drawing, size.width, size.height, x, y));
+        return new Lie(scale, x, y);
+    }
+
+    /**
+     * How a plate lies in a picture.
+     *
+     * @param x of the left edge of its first pleat, in dots
+     * @param y of the top edge of its first row, in dots
+     */
+    public record Lie(ChartScale scale, double x, double y) {
+
+        /** The box around some rows and cables; the lower half-level of the last row is in it. */
+        public Rectangle2D box(int row, int index, int rows, int cables) {
+            return new Rectangle2D.Double(
+                    x + scale.left(index), y + scale.top(row), scale.left(cables + 1), scale.top(rows) + scale.half());
+        }
     }
 
     /** A little smaller, so that plates of nearly the same size are drawn at one scale. */

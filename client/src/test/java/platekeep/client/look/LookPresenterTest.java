@@ -251,6 +251,7 @@ class LookPresenterTest {
         assertThat(view.state.askedTitle()).isEqualTo("Part of Boat");
         assertThat(view.state.summary()).isEqualTo("2 plates contain it");
         assertThat(first().why()).startsWith("from row 4 down, from pleat 2");
+        assertThat(first().places()).containsExactly(new Outlined.Place(4, 1, 3, 6));
         look.wanted(new Wanted(Wanted.Colours.ANY, Wanted.Gaps.APART, Wanted.Mirrors.NONE, Wanted.Kind.ANY));
         assertThat(titles()).containsExactly("Boat");
     }

@@ -6,7 +6,11 @@ import java.util.Optional;
 
 /** Says in what way one picture is like another. */
 public final class LikeWords {
+    /** From this share of places on that agree, what differs says more than how much. */
     private static final double ALIKE = 0.75;
+
+    private static final double VERY = 0.9;
+    private static final double MUCH = 0.8;
 
     private LikeWords() {}
 
@@ -19,15 +23,19 @@ public final class LikeWords {
         if (mirror != Mirror.NONE) {
             words.add(mirror.words());
         }
-        if (over.isEmpty() && likeness >= ALIKE) {
-            words.add("alike in another size");
-        } else if (over.isEmpty() || over.get().agreement() < ALIKE) {
-            words.add("somewhat alike");
+        if (over.isEmpty()) {
+            words.add(degree(likeness) + " in another size");
+        } else if (over.get().agreement() < ALIKE) {
+            words.add(degree(likeness));
         } else {
             words.add(difference(over.get()));
             words.add(over.get().sameColours() ? "same colours" : "other colours");
         }
         return String.join(", ", words);
+    }
+
+    private static String degree(double likeness) {
+        return likeness >= VERY ? "very much alike" : likeness >= MUCH ? "much alike" : "somewhat alike";
     }
 
     private static String difference(Overlay over) {

@@ -63,6 +63,7 @@ public final class LookScore {
         int tried = args.length > 1 ? Integer.parseInt(args[1]) : Math.min(500, plates.size());
         score.recall(tried);
         score.apart(tried);
+        score.thresholds(tried);
         score.speed();
         score.doubles();
         score.motifs();
@@ -161,6 +162,58 @@ public final class LookScore {
             }
         }
         print("likeness of two plates by chance: %.3f%n", sum / pairs);
+    }
+
+    /**
+     * From which likeness on a plate is worth showing: how many of all plates are so like one by chance, and how many of its changed selves are.
+     */
+    private void thresholds(int tried) {
+        double[] least = {0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8};
+        int[] chance = new int[least.length];
+        int asked = 0;
+        for (int i = 0; i < Math.min(tried, 60); i++) {
+            int at = (int) ((long) i * plates.size() / Math.min(tried, 60));
+            if (signatures.get(at).isPresent()) {
+                asked++;
+                count(looks.nearest(signatures.get(at).get(), plates.size()), at, least, chance);
+            }
+        }
+        for (int t = 0; t < least.length; t++) {
+            print(
+                    "likeness of %.2f and more: %8.2f other plates for each;  of its changed selves",
+                    least[t], chance[t] / (double) asked);
+            for (BiFunction<Plate, Random, Plate> edit : edits().values()) {
+                print(" %3.0f %%", 100 * selves(edit, Math.min(tried, 60), least[t]));
+            }
+            print("%n");
+        }
+    }
+
+    private void count(List<Near> near, int at, double[] least, int[] into) {
+        for (Near n : near) {
+            for (int t = 0; t < least.length && n.at() != at; t++) {
+                into[t] += n.likeness() >= least[t] ? 1 : 0;
+            }
+        }
+    }
+
+    private double selves(BiFunction<Plate, Random, Plate> edit, int tried, double least) {
+        Random random = new Random(SEED);
+        int all = 0;
+        int like = 0;
+        for (int i = 0; i < tried; i++) {
+            int at = (int) ((long) i * plates.size() / tried);
+            if (signatures.get(at).isPresent()) {
+                Plate changed = edit.apply(plates.get(at), random);
+                all++;
+                double own = likeness(
+                        new Looks(List.of(signatures.get(at)))
+                                .nearest(Signature.of(changed).orElseThrow(), 1),
+                        0);
+                like += own >= least ? 1 : 0;
+            }
+        }
+        return like / (double) all;
     }
 
     private void speed() {

@@ -49,6 +49,7 @@ class SampleRecallTest {
                 assertThat(plates.get(near.get(0).at()).title())
                         .as(how)
                         .isEqualTo(plates.get(i).title());
+                assertThat(near.get(0).likeness()).as(how).isGreaterThanOrEqualTo(Alike.LEAST);
             }
         });
     }
