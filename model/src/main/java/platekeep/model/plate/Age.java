@@ -1,6 +1,6 @@
 package platekeep.model.plate;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Whom a plate is for, youngest first; months are from (included) to (excluded). */
@@ -11,6 +11,8 @@ public enum Age {
     CHILD("child", 36, 96),
     OLDER_CHILD("older child", 96, 168),
     GROWN_UP("grown-up", 168, Integer.MAX_VALUE);
+
+    private static final List<Age> ALL = List.of(values());
 
     private final String word;
     private final int fromMonths;
@@ -38,6 +40,11 @@ public enum Age {
     }
 
     public static Optional<Age> of(String word) {
-        return Arrays.stream(values()).filter(age -> age.word.equals(word)).findFirst();
+        for (Age age : ALL) {
+            if (age.word.equals(word)) {
+                return Optional.of(age);
+            }
+        }
+        return Optional.empty();
     }
 }

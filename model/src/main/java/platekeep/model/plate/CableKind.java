@@ -1,11 +1,15 @@
 package platekeep.model.plate;
 
-import java.util.Locale;
-
 /** How a cable lies: with the thread below the needle (down) or above it (up). */
 public enum CableKind {
-    DOWN,
-    UP;
+    DOWN("down"),
+    UP("up");
+
+    private final String word;
+
+    CableKind(String word) {
+        this.word = word;
+    }
 
     /** The other kind. */
     public CableKind turned() {
@@ -19,6 +23,6 @@ public enum CableKind {
 
     /** The word in the text of a plate: {@code down} or {@code up}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 }

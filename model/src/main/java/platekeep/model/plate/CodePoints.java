@@ -21,17 +21,38 @@ public final class CodePoints {
 
     /** The text in Unicode's normal form C: what can be one character is one. Known texts of a plate are kept so. */
     public static String nfc(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            if (text.charAt(i) >= FIRST_COMBINING) {
-                return Normalizer.normalize(text, Normalizer.Form.NFC);
-            }
-        }
-        return text;
+        return isBelowCombining(text) ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
     }
 
     /** Each text in normal form C. */
     static List<String> nfc(List<String> texts) {
-        return texts.stream().map(CodePoints::nfc).toList();
+        for (String text : texts) {
+            if (!isBelowCombining(text)) {
+                return texts.stream().map(CodePoints::nfc).toList();
+            }
+        }
+        return List.copyOf(texts);
+    }
+
+    /** Whether the texts are in their normal form and rise, each once. */
+    static boolean rise(List<String> texts) {
+        String before = "";
+        for (String text : texts) {
+            if (!isBelowCombining(text) || compare(before, text) >= 0) {
+                return false;
+            }
+            before = text;
+        }
+        return true;
+    }
+
+    private static boolean isBelowCombining(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= FIRST_COMBINING) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The text in normal form C; one with nothing in it counts as none. */

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -207,23 +210,27 @@ public final class Draft {
                 palette,
                 pleats,
                 cloth,
-                sorted(starts, () -> startOrder(heights())),
+                sorted(starts, () -> startOrder(heights(starts, Start::row))),
                 repeat,
                 rows,
                 lines,
-                sorted(marks, () -> markOrder(heights())),
+                sorted(marks, () -> markOrder(heights(marks, Mark::row))),
                 notions,
                 sorted(remarks, () -> REMARK_ORDER),
                 sorted(clashes, () -> new ClashOrder(rows)),
                 unknown);
     }
 
-    /** Row ids to their height above the bottom row; the first of two equal ids counts. */
-    private Map<RowId, Integer> heights() {
+    /** The ids of the rows on which these stand to their height above the bottom row; the first of two equal ids counts. */
+    private <T> Map<RowId, Integer> heights(List<T> those, Function<T, RowId> on) {
+        Set<RowId> wanted = new HashSet<>();
+        those.forEach(one -> wanted.add(on.apply(one)));
         Map<RowId, Integer> height = new HashMap<>();
-        for (int i = 0; i < rows.size(); i++) {
-            int above = rows.size() - 1 - i;
-            rows.get(i).id().ifPresent(rowId -> height.putIfAbsent(rowId, above));
+        for (int i = 0; i < rows.size() && !wanted.isEmpty(); i++) {
+            Optional<RowId> id = rows.get(i).id();
+            if (id.isPresent() && wanted.remove(id.get())) {
+                height.put(id.get(), rows.size() - 1 - i);
+            }
         }
         return height;
     }
@@ -245,6 +252,9 @@ public final class Draft {
     }
 
     private static List<String> set(List<String> texts) {
+        if (CodePoints.rise(texts)) {
+            return List.copyOf(texts);
+        }
         TreeSet<String> sorted = new TreeSet<>(CodePoints.ORDER);
         texts.forEach(text -> sorted.add(CodePoints.nfc(text)));
         return List.copyOf(sorted);

@@ -1,6 +1,6 @@
 package platekeep.model.plate;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** How far a plate has come. */
@@ -9,6 +9,8 @@ public enum State {
     CHARTED("charted"),
     TEST_STITCHED("test-stitched"),
     PUBLISHED("published");
+
+    private static final List<State> ALL = List.of(values());
 
     private final String word;
 
@@ -22,6 +24,11 @@ public enum State {
     }
 
     public static Optional<State> of(String word) {
-        return Arrays.stream(values()).filter(state -> state.word.equals(word)).findFirst();
+        for (State state : ALL) {
+            if (state.word.equals(word)) {
+                return Optional.of(state);
+            }
+        }
+        return Optional.empty();
     }
 }

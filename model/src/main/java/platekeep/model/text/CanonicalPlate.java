@@ -1,5 +1,6 @@
 package platekeep.model.text;
 
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,14 +57,14 @@ final class CanonicalPlate {
     private final Scan scan;
     private final CanonicalParts parts;
 
-    private CanonicalPlate(byte[] bytes) {
+    private CanonicalPlate(ByteBuffer bytes) {
         this.scan = new Scan(bytes);
         this.parts = new CanonicalParts(scan);
     }
 
     /** The plate; empty where the text has to be read piece by piece. */
-    static Optional<Plate> read(byte[] bytes) {
-        if (bytes.length > PlainText.LONGEST) {
+    static Optional<Plate> read(ByteBuffer bytes) {
+        if (bytes.limit() > PlainText.LONGEST) {
             return Optional.empty();
         }
         try {
@@ -103,7 +104,7 @@ final class CanonicalPlate {
         draft.starts(starts).marks(marks).notions(maybe(NOTIONS, parts::notion));
         scan.must(END);
         Plate plate = draft.build();
-        Scan.demand(scan.at == scan.bytes.length
+        Scan.demand(scan.at == scan.end
                 && plate.starts().equals(starts)
                 && plate.marks().equals(marks));
         return plate;

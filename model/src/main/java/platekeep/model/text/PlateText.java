@@ -1,5 +1,7 @@
 package platekeep.model.text;
 
+import java.nio.ByteBuffer;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,8 +45,19 @@ public final class PlateText {
      * @param bytes the whole file
      */
     public static Reading<Plate> read(String file, byte[] bytes) {
+        return read(file, ByteBuffer.wrap(bytes));
+    }
+
+    /**
+     * The same for bytes that lie in a larger memory.
+     *
+     * @param bytes on an array, from its beginning; nothing of it is kept
+     */
+    public static Reading<Plate> read(String file, ByteBuffer bytes) {
         Optional<Plate> canonical = CanonicalPlate.read(bytes);
-        return canonical.isPresent() ? new Reading.Good<>(canonical.get(), List.of()) : readByPieces(file, bytes);
+        return canonical.isPresent()
+                ? new Reading.Good<>(canonical.get(), List.of())
+                : readByPieces(file, Arrays.copyOf(bytes.array(), bytes.limit()));
     }
 
     /** Reads a plate without the short way for texts in the canonical form. */

@@ -17,10 +17,14 @@ final class RowScan {
     private static final byte[] BETWEEN = Scan.ascii("\",\n    \"");
     private static final byte[] END = Scan.ascii("\"\n  ]");
 
+    /** The gap between the cells of a row and those of the next. */
+    private static final int GAP = BETWEEN.length + RowId.LENGTH + 1;
+
     private final Scan scan;
     private final int cells;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<Row> rows = new ArrayList<>(64);
     private final boolean[] used = new boolean[256];
+    private int[] ids = new int[64];
 
     private RowScan(Scan scan, int cells) {
         this.scan = scan;
@@ -62,26 +66,38 @@ final class RowScan {
         int start = scan.at;
         int end = start + cells;
         byte[] bytes = scan.bytes;
-        Scan.demand(end < bytes.length);
-        int above = start - cells - BETWEEN.length - RowId.LENGTH - 1;
+        Scan.demand(end < scan.end);
+        int above = start - cells - GAP;
         boolean same = !rows.isEmpty() && Arrays.equals(bytes, start, end, bytes, above, above + cells);
         for (int i = start; !same && i < end; i++) {
             used[bytes[i] & 0xFF] = true;
         }
         String text =
                 same ? rows.get(rows.size() - 1).cells() : new String(bytes, start, cells, StandardCharsets.ISO_8859_1);
+        note(id);
         rows.add(new Row(Optional.of(RowId.of(id)), text));
         scan.at = end;
     }
 
-    private void refuseDoubles() throws Scan.Otherwise {
-        int[] ids = new int[rows.size()];
-        for (int i = 0; i < ids.length; i++) {
-            ids[i] = rows.get(i).id().orElseThrow().number();
+    private void note(int id) {
+        if (rows.size() == ids.length) {
+            ids = Arrays.copyOf(ids, 2 * ids.length);
         }
-        Arrays.sort(ids);
-        for (int i = 1; i < ids.length; i++) {
-            Scan.demand(ids[i] != ids[i - 1]);
+        ids[rows.size()] = id;
+    }
+
+    /** Ids are looked up in a table at least four times as large as their number, each at the next free place. */
+    private void refuseDoubles() throws Scan.Otherwise {
+        int[] table = new int[Integer.highestOneBit(rows.size()) << 3];
+        int mask = table.length - 1;
+        for (int i = 0; i < rows.size(); i++) {
+            int held = ids[i] + 1;
+            int place = held * 0x9E3779B1 >>> 16 & mask;
+            while (table[place] != 0) {
+                Scan.demand(table[place] != held);
+                place = place + 1 & mask;
+            }
+            table[place] = held;
         }
     }
 }

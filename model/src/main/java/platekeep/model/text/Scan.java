@@ -1,8 +1,8 @@
 package platekeep.model.text;
 
 import java.math.BigDecimal;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import platekeep.model.plate.RowId;
 
 /**
@@ -13,10 +13,15 @@ final class Scan {
     private static final int MOST_DIGITS = 9;
 
     final byte[] bytes;
+    final int end;
     int at;
 
-    Scan(byte[] bytes) {
-        this.bytes = bytes;
+    /**
+     * @param bytes on an array, from its beginning
+     */
+    Scan(ByteBuffer bytes) {
+        this.bytes = bytes.array();
+        this.end = bytes.limit();
     }
 
     /** The text is not as this quick reading expects; it may be good all the same. */
@@ -45,7 +50,16 @@ final class Scan {
 
     /** Whether these bytes come next. */
     boolean stands(byte[] what) {
-        return at + what.length <= bytes.length && Arrays.equals(bytes, at, at + what.length, what, 0, what.length);
+        int n = what.length;
+        if (at + n > end || bytes[at + n - 1] != what[n - 1]) {
+            return false;
+        }
+        for (int i = 0; i < n; i++) {
+            if (bytes[at + i] != what[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Goes past these bytes if they come next. */
@@ -62,12 +76,12 @@ final class Scan {
     }
 
     void must(char c) throws Otherwise {
-        demand(at < bytes.length && bytes[at] == c);
+        demand(at < end && bytes[at] == c);
         at++;
     }
 
     boolean takes(char c) {
-        if (at < bytes.length && bytes[at] == c) {
+        if (at < end && bytes[at] == c) {
             at++;
             return true;
         }
@@ -79,17 +93,17 @@ final class Scan {
         must('"');
         int start = at;
         boolean plain = true;
-        while (at < bytes.length && bytes[at] != '"') {
+        while (at < end && bytes[at] != '"') {
             byte b = bytes[at++];
             demand(b != '\\' && (b < 0 || b >= ' ') && b != 0x7F);
             plain &= b > 0;
         }
-        int end = at;
+        int stop = at;
         must('"');
         if (plain) {
-            return new String(bytes, start, end - start, StandardCharsets.ISO_8859_1);
+            return new String(bytes, start, stop - start, StandardCharsets.ISO_8859_1);
         }
-        String text = new String(bytes, start, end - start, StandardCharsets.UTF_8);
+        String text = new String(bytes, start, stop - start, StandardCharsets.UTF_8);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             demand(c < 0x7F || c >= 0xA0 && c < 0x300 || c >= 0x2010 && c < 0x2027);
@@ -109,7 +123,7 @@ final class Scan {
         boolean minus = takes('-');
         int digits = at;
         int number = 0;
-        while (at < bytes.length && bytes[at] >= '0' && bytes[at] <= '9' && at - digits < MOST_DIGITS) {
+        while (at < end && bytes[at] >= '0' && bytes[at] <= '9' && at - digits < MOST_DIGITS) {
             number = 10 * number + bytes[at++] - '0';
         }
         demand(at > digits && (bytes[digits] != '0' || at - start == 1) && !isInNumber());
@@ -127,7 +141,7 @@ final class Scan {
         int start = at;
         takes('-');
         int digits = at;
-        while (at < bytes.length && isInNumber()) {
+        while (at < end && isInNumber()) {
             at++;
         }
         demand(at > digits && at - start <= MOST_DIGITS);
@@ -143,13 +157,13 @@ final class Scan {
     }
 
     private boolean isInNumber() {
-        byte b = at < bytes.length ? bytes[at] : 0;
+        byte b = at < end ? bytes[at] : 0;
         return b >= '0' && b <= '9' || b == '.' || b == 'e' || b == 'E' || b == '+' || b == '-';
     }
 
     /** The number of the row id that comes next. */
     int rowId() throws Otherwise {
-        demand(at + RowId.LENGTH <= bytes.length);
+        demand(at + RowId.LENGTH <= end);
         int id = 0;
         for (int i = 0; i < RowId.LENGTH; i++) {
             int digit = RowId.digit(bytes[at++]);

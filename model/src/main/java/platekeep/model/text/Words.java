@@ -17,8 +17,9 @@ import platekeep.model.plate.State;
 
 /** The forms that single texts of a plate have: a test for each, and how to say it. */
 final class Words {
-    static final Predicate<String> UUID = Pattern.compile("[0-9a-fA-F]{8}(-[0-9a-fA-F]{4}){3}-[0-9a-fA-F]{12}")
-            .asMatchPredicate();
+    /** RFC 9562: 8, 4, 4, 4 and 12 hexadecimal digits with hyphens between. */
+    static final Predicate<String> UUID = Words::isUuid;
+
     static final String UUID_SAID = "a UUID such as \"0b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10\"";
 
     /** Something else than white space, as ECMA-262 (which JSON Schema's patterns follow) counts white space. */
@@ -60,10 +61,21 @@ final class Words {
 
     private Words() {}
 
+    private static boolean isUuid(String text) {
+        boolean is = text.length() == 36;
+        for (int i = 0; is && i < 36; i++) {
+            char c = text.charAt(i);
+            boolean hyphen = i == 8 || i == 13 || i == 18 || i == 23;
+            is = hyphen ? c == '-' : c >= '0' && c <= '9' || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F';
+        }
+        return is;
+    }
+
     static Optional<CableKind> cable(String text) {
-        return Arrays.stream(CableKind.values())
-                .filter(kind -> kind.word().equals(text))
-                .findFirst();
+        if (text.equals(CableKind.DOWN.word())) {
+            return Optional.of(CableKind.DOWN);
+        }
+        return text.equals(CableKind.UP.word()) ? Optional.of(CableKind.UP) : Optional.empty();
     }
 
     /** The date, if the calendar has it. */

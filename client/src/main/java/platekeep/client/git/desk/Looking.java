@@ -1,14 +1,15 @@
 package platekeep.client.git.desk;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jgit.lib.ObjectId;
-import org.eclipse.jgit.lib.ObjectReader;
 import org.eclipse.jgit.revwalk.RevWalk;
 import platekeep.client.git.history.Step;
 import platekeep.client.git.history.Touch;
@@ -18,6 +19,7 @@ import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.FileAt;
+import platekeep.client.git.store.Texts;
 import platekeep.client.library.Entry;
 import platekeep.client.library.NamedVersion;
 import platekeep.client.library.Picture;
@@ -67,12 +69,12 @@ final class Looking {
 
     List<Series> series() throws IOException {
         List<Series> out = new ArrayList<>();
-        try (ObjectReader reader = room.store().repository().newObjectReader()) {
+        try (Texts texts = room.store().texts()) {
             for (Map.Entry<String, FileAt> file : files().entrySet()) {
                 if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
-                    byte[] bytes = room.store()
-                            .bytes(reader, file.getKey(), file.getValue().content());
-                    Reading<Series> reading = SeriesText.read(file.getKey(), bytes);
+                    ByteBuffer bytes = texts.read(file.getKey(), file.getValue().content());
+                    Reading<Series> reading =
+                            SeriesText.read(file.getKey(), Arrays.copyOf(bytes.array(), bytes.limit()));
                     reading.value().ifPresent(out::add);
                     reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
                             .forEach(problem -> LOG.log(System.Logger.Level.WARNING, problem.sentence()));

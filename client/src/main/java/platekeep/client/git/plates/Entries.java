@@ -1,6 +1,7 @@
 package platekeep.client.git.plates;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -16,6 +17,7 @@ import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
 import platekeep.client.git.store.FileAt;
 import platekeep.client.git.store.Store;
+import platekeep.client.git.store.Texts;
 import platekeep.client.git.store.TreeFiles;
 import platekeep.client.library.Entry;
 import platekeep.client.task.Progress;
@@ -72,7 +74,7 @@ public final class Entries {
     }
 
     private Entry remembered(Key key, byte[] bytes) {
-        Entry entry = noted(key.path(), key.content(), bytes);
+        Entry entry = noted(key.path(), key.content(), ByteBuffer.wrap(bytes));
         remember(key, new Remembered(entry, bytes.length));
         return entry;
     }
@@ -87,7 +89,7 @@ public final class Entries {
         }
     }
 
-    private Entry noted(String path, ObjectId content, byte[] bytes) {
+    private Entry noted(String path, ObjectId content, ByteBuffer bytes) {
         Entry entry = parse(path, content, bytes);
         entry.plate().ifPresent(plate -> ids.put(content, plate.id()));
         return entry;
@@ -95,6 +97,10 @@ public final class Entries {
 
     /** What bytes that lie at a path say. */
     public static Entry parse(String path, ObjectId content, byte[] bytes) {
+        return parse(path, content, ByteBuffer.wrap(bytes));
+    }
+
+    private static Entry parse(String path, ObjectId content, ByteBuffer bytes) {
         Reading<Plate> reading = PlateText.read(path, bytes);
         return reading.fold(
                 good -> new Entry.Good(path, content.name(), good.read()),
@@ -187,12 +193,12 @@ public final class Entries {
         if (progress.cancelled()) {
             throw new CancellationException();
         }
-        try (ObjectReader reader = store.repository().newObjectReader()) {
+        try (Texts texts = store.texts()) {
             for (int i = from; i < to; i++) {
                 String path = plates.get(i).getKey();
                 ObjectId content = plates.get(i).getValue().content();
                 Optional<Entry> known = known(new Key(path, content));
-                read[i] = known.isPresent() ? known.get() : noted(path, content, store.bytes(reader, path, content));
+                read[i] = known.isPresent() ? known.get() : noted(path, content, texts.read(path, content));
             }
         }
     }
@@ -220,10 +226,10 @@ public final class Entries {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }
-            try (ObjectReader reader = store.repository().newObjectReader()) {
+            try (Texts texts = store.texts()) {
                 for (int i = from; i < to; i++) {
                     ObjectId content = contents.at(i);
-                    Entry entry = parse(paths.at(i), content, store.bytes(reader, paths.at(i), content));
+                    Entry entry = parse(paths.at(i), content, texts.read(paths.at(i), content));
                     heard.read(i, entry);
                 }
             }

@@ -1,6 +1,7 @@
 package platekeep.client.git.store;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -172,14 +173,13 @@ public final class Store implements AutoCloseable {
 
     /** The same for a file of the newest version, which is read in the folder if it lies there as it should be. */
     public byte[] bytes(String path, ObjectId content) throws IOException {
-        Optional<byte[]> lying = workTree.readIfIs(path, content);
+        Optional<byte[]> lying = workTree.readIfIs(path, content, byte[]::new).map(ByteBuffer::array);
         return lying.isPresent() ? lying.get() : bytes(content);
     }
 
-    /** The same with a reader at hand, for where many are read. */
-    public byte[] bytes(ObjectReader reader, String path, ObjectId content) throws IOException {
-        Optional<byte[]> lying = workTree.readIfIs(path, content);
-        return lying.isPresent() ? lying.get() : bytes(reader, content);
+    /** The same for where many are read. */
+    public Texts texts() {
+        return new Texts(workTree, repository.newObjectReader());
     }
 
     /** The bytes of a content with a reader at hand; a content larger than {@link #LARGEST_FILE} is not read. */

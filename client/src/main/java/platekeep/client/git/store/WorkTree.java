@@ -1,11 +1,14 @@
 package platekeep.client.git.store;
 
-import java.io.FileInputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -13,6 +16,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectInserter;
@@ -23,6 +27,8 @@ import org.eclipse.jgit.lib.ObjectInserter;
  */
 public final class WorkTree {
     private static final String TEMPORARY = "platekeep-writing";
+
+    private static final Set<OpenOption> READING = Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
 
     private final Disk disk;
     private final Path root;
@@ -65,8 +71,10 @@ public final class WorkTree {
     /**
      * The bytes of the file at a path where they are this very content, whoever wrote them: their id says so, so neither
      * the list of files nor any time is asked.
+     *
+     * @param memory gives an array of at least so many bytes, from whose beginning they will stand
      */
-    Optional<byte[]> readIfIs(String path, ObjectId content) {
+    Optional<ByteBuffer> readIfIs(String path, ObjectId content, IntFunction<byte[]> memory) {
         if (!FileNames.allowed(path)) {
             return Optional.empty();
         }
@@ -76,22 +84,28 @@ public final class WorkTree {
             if (!lies.isRegularFile() || lies.size() > Store.LARGEST_FILE) {
                 return Optional.empty();
             }
-            try (FileInputStream in = new FileInputStream(file.toFile())) {
-                byte[] bytes = in.readNBytes((int) lies.size());
-                return Optional.of(bytes).filter(b -> content.equals(plainIdOf(b)));
+            int size = (int) lies.size();
+            ByteBuffer bytes = ByteBuffer.wrap(memory.apply(size), 0, size);
+            try (SeekableByteChannel in = Files.newByteChannel(file, READING)) {
+                int more = 0;
+                while (bytes.hasRemaining() && more >= 0) {
+                    more = in.read(bytes);
+                }
             }
+            return Optional.of(bytes.flip()).filter(b -> content.equals(plainIdOf(b)));
         } catch (IOException e) {
             return Optional.empty();
         }
     }
 
     /** As {@link #contentOf}, by the machine's own SHA-1: quick, and good enough where nothing is stored under the id. */
-    private static ObjectId plainIdOf(byte[] bytes) {
+    private static ObjectId plainIdOf(ByteBuffer bytes) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-1");
-            digest.update(Constants.encodeASCII("blob " + bytes.length));
+            digest.update(Constants.encodeASCII("blob " + bytes.limit()));
             digest.update((byte) 0);
-            return ObjectId.fromRaw(digest.digest(bytes));
+            digest.update(bytes.array(), 0, bytes.limit());
+            return ObjectId.fromRaw(digest.digest());
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-1", e);
         }
