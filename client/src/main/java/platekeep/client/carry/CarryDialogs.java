@@ -29,7 +29,13 @@ public final class CarryDialogs implements CarryView {
         library.setName("carry-library");
         JTextArea words = Widgets.prose("carry-words", "");
         words.setRows(8);
-        library.addActionListener(e -> words.setText(text(targets.get(library.getSelectedIndex()))));
+        Ask.Yes yes = new Ask.Yes(way.word());
+        library.addActionListener(e -> {
+            Target target = targets.get(library.getSelectedIndex());
+            words.setText(text(target));
+            yes.says(target.does() == Does.COMPARE ? "Compare…" : way.word());
+            yes.canBe(target.does() != Does.NOTHING);
+        });
         library.setSelectedIndex(0);
         JPanel form = new JPanel(new MigLayout("insets 0, fillx", "[right]10[grow, fill]", "[]10[]"));
         JLabel label = new JLabel("From \"" + from + "\" to");
@@ -37,15 +43,14 @@ public final class CarryDialogs implements CarryView {
         form.add(label);
         form.add(library, "wrap");
         form.add(words, "span 2, grow, wmin 480, hmin 170");
-        return Ask.ask(over, way.word() + " to another library", form, way.word(), Optional::empty)
-                        == Ask.Answer.GIVEN_UP
+        return Ask.ask(over, way.word() + " to another library", form, yes, Optional::empty) == Ask.Answer.GIVEN_UP
                 ? Optional.empty()
                 : Optional.of(library.getSelectedIndex());
     }
 
     private static String text(Target target) {
         return String.join("\n\n", target.words())
-                + (target.doesSomething() ? "" : "\n\nSo there is nothing to be carried.");
+                + (target.does() == Does.CARRY ? "" : "\n\nSo there is nothing to be carried.");
     }
 
     @Override

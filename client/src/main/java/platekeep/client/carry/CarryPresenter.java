@@ -8,6 +8,7 @@ import platekeep.client.library.Change;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
+import platekeep.client.room.LibraryNames;
 import platekeep.client.room.Place;
 import platekeep.client.room.Workroom;
 import platekeep.model.plate.Plate;
@@ -44,18 +45,21 @@ public final class CarryPresenter {
                 room.open().stream().filter(library -> library != from).toList();
         if (others.isEmpty()) {
             room.front()
-                    .trouble("Only \"" + from.name() + "\" is open. Open the library that the plates are to go to (menu"
+                    .trouble("Only \"" + room.nameOf(from)
+                            + "\" is open. Open the library that the plates are to go to (menu"
                             + " Library), then try again.");
             return;
         }
         List<String> ids = plates.stream().map(Place.OnePlate::plateId).toList();
-        room.work(progress -> plans(way, Load.read(from, ids, drafts), others), this::ask);
+        LibraryNames names = room.names();
+        room.work(progress -> plans(way, Load.read(from, ids, drafts), others, names), this::ask);
     }
 
-    private static List<Plan> plans(Way way, Load load, List<Library> others) throws LibraryException {
+    private static List<Plan> plans(Way way, Load load, List<Library> others, LibraryNames names)
+            throws LibraryException {
         List<Plan> plans = new ArrayList<>();
         for (Library to : others) {
-            plans.add(Plan.of(way, load, to));
+            plans.add(Plan.of(way, load, to, names));
         }
         return plans;
     }
@@ -63,12 +67,18 @@ public final class CarryPresenter {
     private void ask(List<Plan> plans) {
         Plan any = plans.get(0);
         List<CarryView.Target> targets = plans.stream()
-                .map(plan -> new CarryView.Target(plan.to().name(), plan.words(), plan.doesSomething()))
+                .map(plan -> new CarryView.Target(plan.toName(), plan.words(), does(plan)))
                 .toList();
-        view.askTarget(any.way(), any.load().from().name(), targets)
+        view.askTarget(any.way(), any.fromName(), targets)
                 .map(plans::get)
                 .ifPresent(plan ->
                         room.withHand(plan.to(), () -> room.withHand(plan.load().from(), () -> start(plan))));
+    }
+
+    private static CarryView.Does does(Plan plan) {
+        return plan.doesSomething()
+                ? CarryView.Does.CARRY
+                : plan.different().isEmpty() ? CarryView.Does.NOTHING : CarryView.Does.COMPARE;
     }
 
     private void start(Plan plan) {
@@ -103,8 +113,8 @@ public final class CarryPresenter {
                 load.from().save(new Saving(plan.changesHere(), plan.reason(), Optional.empty(), load.seen()));
             } catch (LibraryException e) {
                 throw new LibraryException(
-                        Plan.titles(plan.carried()) + " is in \"" + plan.to().name() + "\" now, and also still in \""
-                                + load.from().name() + "\", since it could not be put away there: " + e.getMessage(),
+                        Plan.titles(plan.carried()) + " is in \"" + plan.toName() + "\" now, and also still in \""
+                                + plan.fromName() + "\", since it could not be put away there: " + e.getMessage(),
                         e);
             }
         }
@@ -117,17 +127,13 @@ public final class CarryPresenter {
         }
         Plate plate = plan.different().get(0);
         String sentence = Plan.titles(plan.different()) + (plan.different().size() == 1 ? " is" : " are") + " in \""
-                + plan.to().name() + "\" already and different, so what is there was left as it is. Compare "
+                + plan.toName() + "\" already and different, so what is there was left as it is. Compare "
                 + (plan.different().size() == 1 ? "the two" : "\"" + plate.title() + "\"") + "?";
         if (view.askCompare(sentence) == CarryView.Answer.COMPARE) {
             Library from = plan.load().from();
             room.go(new Place.Compare(
-                    new Place.Side(
-                            plan.to(),
-                            plate.id(),
-                            Optional.empty(),
-                            "in " + plan.to().name()),
-                    new Place.Side(from, plate.id(), Optional.empty(), "in " + from.name())));
+                    new Place.Side(plan.to(), plate.id(), Optional.empty(), "in " + plan.toName()),
+                    new Place.Side(from, plate.id(), Optional.empty(), "in " + plan.fromName())));
         }
     }
 }

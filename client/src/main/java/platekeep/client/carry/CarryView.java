@@ -17,12 +17,20 @@ public interface CarryView {
      *
      * @param name as it is shown
      * @param words what would happen there, a sentence each
-     * @param doesSomething whether anything would
+     * @param does what saying yes would do
      */
-    record Target(String name, List<String> words, boolean doesSomething) {
+    record Target(String name, List<String> words, Does does) {
         public Target {
             words = List.copyOf(words);
         }
+    }
+
+    /** What saying yes would do. */
+    enum Does {
+        CARRY,
+        /** Nothing can be carried, but something is there already and different. */
+        COMPARE,
+        NOTHING
     }
 
     /** Whether to compare. */

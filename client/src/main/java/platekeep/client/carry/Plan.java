@@ -12,12 +12,14 @@ import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Picture;
 import platekeep.client.library.Version;
+import platekeep.client.room.LibraryNames;
 import platekeep.model.plate.Plate;
 
 /**
  * What carrying a load into one library comes to; nothing is done yet.
  *
  * @param to the library
+ * @param names what the libraries are called
  * @param seen its newest version
  * @param isShared whether what lies there goes to a partner with the next sending
  * @param going those that it has not, or has put away
@@ -31,6 +33,7 @@ record Plan(
         Way way,
         Load load,
         Library to,
+        LibraryNames names,
         Optional<String> seen,
         boolean isShared,
         List<Plate> going,
@@ -41,7 +44,7 @@ record Plan(
         List<Plate> held) {
 
     /** Looks at what is there; in the background. */
-    static Plan of(Way way, Load load, Library to) throws LibraryException {
+    static Plan of(Way way, Load load, Library to, LibraryNames names) throws LibraryException {
         List<Plate> going = new ArrayList<>();
         List<String> back = new ArrayList<>();
         List<Plate> same = new ArrayList<>();
@@ -67,7 +70,15 @@ record Plan(
                 .filter(picture -> !there.contains(name(picture)))
                 .toList();
         boolean isShared = to.sharedCopy().isPresent();
-        return new Plan(way, load, to, seen, isShared, going, back, same, different, pictures, held);
+        return new Plan(way, load, to, names, seen, isShared, going, back, same, different, pictures, held);
+    }
+
+    String toName() {
+        return names.of(to);
+    }
+
+    String fromName() {
+        return names.of(load.from());
     }
 
     /** Whether anything would happen. */
@@ -109,7 +120,7 @@ record Plan(
 
     /** The reason of both versions. */
     String reason() {
-        return titles(carried()) + " " + way.done() + " from \"" + load.from().name() + "\" to \"" + to.name() + "\"";
+        return titles(carried()) + " " + way.done() + " from \"" + fromName() + "\" to \"" + toName() + "\"";
     }
 
     /** What will happen and what to mind, a sentence each. */
@@ -117,10 +128,10 @@ record Plan(
         List<String> words = new ArrayList<>();
         if (!going.isEmpty()) {
             String beside = pictures.isEmpty() ? "." : ", with the scans and photos beside.";
-            words.add(titles(going) + (going.size() == 1 ? " goes" : " go") + " to \"" + to.name() + "\"" + beside);
+            words.add(titles(going) + (going.size() == 1 ? " goes" : " go") + " to \"" + toName() + "\"" + beside);
         }
         if (going.isEmpty() && !pictures.isEmpty()) {
-            words.add("Scans and photos that are not there yet go to \"" + to.name() + "\".");
+            words.add("Scans and photos that are not there yet go to \"" + toName() + "\".");
         }
         told(words, same, "there already, just the same");
         told(words, different, "there already and different; what is there stays");
@@ -144,18 +155,18 @@ record Plan(
                 .toList();
         if (isShared && !mine.isEmpty()) {
             words.add("Mind: " + titles(mine) + (mine.size() == 1 ? " is" : " are")
-                    + " for you only, and what lies in \"" + to.name() + "\" goes to your partner.");
+                    + " for you only, and what lies in \"" + toName() + "\" goes to your partner.");
         } else if (isShared && !going.isEmpty()) {
-            words.add("\"" + to.name() + "\" is shared: your partner gets it with the next sending.");
+            words.add("\"" + toName() + "\" is shared: your partner gets it with the next sending.");
         }
         return words;
     }
 
     private String history() {
-        String from = load.from().name();
+        String from = fromName();
         return way == Way.MOVE
                 ? "The history stays in \"" + from + "\", where the plate is found among what was put away; in \""
-                        + to.name() + "\" it begins anew."
+                        + toName() + "\" it begins anew."
                 : "The history stays in \"" + from + "\"; from now on the two go their own ways.";
     }
 

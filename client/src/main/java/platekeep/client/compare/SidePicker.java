@@ -144,9 +144,8 @@ final class SidePicker {
                 .toList();
     }
 
-    private static String plateText(Found found, boolean several) {
-        return ReadSide.title(found.plate())
-                + (several ? " · " + found.library().name() : "");
+    private String plateText(Found found, boolean several) {
+        return ReadSide.title(found.plate()) + (several ? " · " + room.nameOf(found.library()) : "");
     }
 
     private List<Optional<String>> foundVersions() {

@@ -78,13 +78,13 @@ public record Card(
                 ages(summary.ages()),
                 size(summary),
                 marks(summary),
-                item.library().name(),
+                summary.library(),
                 Spots.inVersions(summary, words),
                 Optional.of(summary));
     }
 
     /** The card of a damaged file. */
-    static Card damaged(Stock.Item item) {
+    static Card damaged(Stock.Item item, String library) {
         return new Card(
                 item.key(),
                 item.entry().content(),
@@ -93,7 +93,7 @@ public record Card(
                 "",
                 reasons(item.entry()),
                 List.of(Mark.DAMAGED),
-                item.library().name(),
+                library,
                 List.of(),
                 Optional.empty());
     }

@@ -43,7 +43,8 @@ final class Cards extends AbstractList<Card> implements RandomAccess {
 
     private Card card(int index) {
         if (index >= found.size()) {
-            return Card.damaged(damaged.get(index - found.size()));
+            Stock.Item item = damaged.get(index - found.size());
+            return Card.damaged(item, held.names().of(item.library()));
         }
         Summary summary = held.index().at(found.at(index));
         return Card.of(held.items().get(summary.key()), summary, words);

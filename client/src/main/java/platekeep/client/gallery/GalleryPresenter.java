@@ -54,7 +54,7 @@ public final class GalleryPresenter implements RoomListener {
 
     @Override
     public void librariesChanged() {
-        narrowing.librariesAre(room.open().stream().map(Library::name).toList());
+        narrowing.librariesAre(room.open().stream().map(room::nameOf).toList());
         holdings.librariesChanged();
     }
 
@@ -150,7 +150,7 @@ public final class GalleryPresenter implements RoomListener {
 
     private void begin(List<Library> libraries, List<Palettes.Known> palettes) {
         List<String> names = palettes.stream().map(Palettes.Known::name).toList();
-        view.askNewPlate(libraries.stream().map(Library::name).toList(), names).ifPresent(asked -> {
+        view.askNewPlate(libraries.stream().map(room::nameOf).toList(), names).ifPresent(asked -> {
             Palette palette =
                     asked.palette().map(i -> palettes.get(i).palette()).orElse(Begun.FIRST_COLOURS);
             Library library = libraries.get(asked.library());

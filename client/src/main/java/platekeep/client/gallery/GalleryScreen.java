@@ -151,8 +151,8 @@ public final class GalleryScreen implements Screen {
         if (room.open().size() > 1) {
             room.open()
                     .forEach(library -> menu.add(Widgets.item(
-                            "menu-themes-" + library.name(),
-                            "Themes of " + library.name() + "…",
+                            "menu-themes-" + room.nameOf(library),
+                            "Themes of " + room.nameOf(library) + "…",
                             "",
                             () -> themes(library))));
         }

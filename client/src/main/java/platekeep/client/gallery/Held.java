@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import platekeep.client.draft.KeptDraft;
+import platekeep.client.room.LibraryNames;
 import platekeep.model.find.Index;
 import platekeep.model.find.Mark;
 import platekeep.model.find.Summary;
@@ -20,9 +21,10 @@ import platekeep.model.find.Told;
  * @param index of those that can be read
  * @param items all of them, by key
  * @param damaged files that cannot be read
+ * @param names what the libraries are called
  */
-record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged) {
-    static final Held NOTHING = new Held(Index.empty().ready(), Map.of(), List.of());
+record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged, LibraryNames names) {
+    static final Held NOTHING = new Held(Index.empty().ready(), Map.of(), List.of(), LibraryNames.NONE);
 
     /**
      * What is known of one library.
@@ -39,9 +41,10 @@ record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged
             return Begun.withDrafts(stock, drafts);
         }
 
-        private Optional<Summary> summary(Stock.Item item, Set<String> drawn) {
+        private Optional<Summary> summary(Stock.Item item, Set<String> drawn, LibraryNames names) {
             return item.summary()
-                    .map(summary -> summary.withMark(Mark.DRAFT, drawn.contains(summary.id()))
+                    .map(summary -> summary.inLibrary(names.of(stock.library()))
+                            .withMark(Mark.DRAFT, drawn.contains(summary.id()))
                             .withMark(Mark.UNSENT, unsent.contains(summary.id()))
                             .withMark(Mark.ERRORS, errors.contains(item.entry().content()))
                             .withTold(told.getOrDefault(summary.id(), Told.NOTHING)));
@@ -49,7 +52,7 @@ record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged
     }
 
     /** The same as the libraries are now, at the cost of what changed. In the background. */
-    Held with(List<Part> parts) {
+    Held with(List<Part> parts, LibraryNames newNames) {
         Map<String, Stock.Item> now = new HashMap<>();
         List<Stock.Item> broken = new ArrayList<>();
         List<Summary> changed = new ArrayList<>();
@@ -58,7 +61,7 @@ record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged
                     part.drafts().stream().map(draft -> draft.plate().id()).collect(Collectors.toSet());
             for (Stock.Item item : part.items()) {
                 now.put(item.key(), item);
-                part.summary(item, drawn)
+                part.summary(item, drawn, newNames)
                         .ifPresentOrElse(
                                 summary -> {
                                     if (!index.get(item.key()).equals(Optional.of(summary))) {
@@ -75,6 +78,6 @@ record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged
             }
         });
         boolean isSame = changed.isEmpty() && gone.isEmpty();
-        return new Held(isSame ? index : index.with(changed, gone).ready(), now, broken);
+        return new Held(isSame ? index : index.with(changed, gone).ready(), now, broken, newNames);
     }
 }

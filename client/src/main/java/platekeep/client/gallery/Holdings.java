@@ -11,6 +11,7 @@ import platekeep.client.draft.Drafts;
 import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Library;
 import platekeep.client.room.Latest;
+import platekeep.client.room.LibraryNames;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
 import platekeep.client.task.Tasks;
@@ -187,7 +188,8 @@ final class Holdings {
             }
         }
         Held before = held;
-        making.ask(progress -> before.with(parts), now -> {
+        LibraryNames names = room.names();
+        making.ask(progress -> before.with(parts, names), now -> {
             held = now;
             changed.run();
         });

@@ -55,7 +55,7 @@ record Stock(Library library, List<Item> items) {
      * @param first hears, while the rest is being read, of as many plates as fill a screen
      */
     static Stock read(Library library, Progress progress, Consumer<Stock> first) throws LibraryException {
-        Surroundings around = Surroundings.of(library.facts().withName(library.name()), library.series());
+        Surroundings around = Surroundings.of(library.facts(), library.series());
         AtomicBoolean isTold = new AtomicBoolean();
         List<Entry> all = library.list(progress, soFar -> {
             if (isTold.compareAndSet(false, true)) {

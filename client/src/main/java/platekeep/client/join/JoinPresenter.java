@@ -501,7 +501,7 @@ final class JoinPresenter implements RoomListener {
     private JoinState state() {
         List<Library> open = room.open();
         return new JoinState(
-                open.stream().map(Library::name).toList(),
+                open.stream().map(room::nameOf).toList(),
                 library.map(open::indexOf).orElse(-1),
                 sittings.stream()
                         .map(s -> new JoinState.Waiting(

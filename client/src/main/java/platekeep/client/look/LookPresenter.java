@@ -257,7 +257,7 @@ public final class LookPresenter implements RoomListener {
         List<String> where = new ArrayList<>();
         hit.then().ifPresent(then -> where.add(words(then)));
         if (room.open().size() > 1) {
-            where.add(hit.library().name());
+            where.add(room.nameOf(hit.library()));
         }
         String mark = hit.isThere() ? hit.then().map(t -> "once").orElse("") : "put away";
         return new LookCard(

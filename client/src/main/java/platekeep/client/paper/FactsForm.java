@@ -2,6 +2,7 @@ package platekeep.client.paper;
 
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +21,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Column;
 import platekeep.client.ui.Widgets;
+import platekeep.model.find.tag.Tags;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Origin;
 
@@ -45,6 +47,10 @@ final class FactsForm extends Column {
     private final JTextField place = new JTextField();
     private final JComboBox<String> use = choice("paper-use", Origin.USES, USES);
     private final JLabel offered = Widgets.faint("paper-offered", "As for the one before; Enter takes it.");
+    private final ManyTicks many = new ManyTicks();
+    private final JPanel oneAges = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]", "[]2[]"));
+    private final Runnable takeAndGoOn;
+    private transient Shared shared = Shared.NONE;
     private transient Facts filled = Facts.NOTHING;
     private transient String filledFor = "";
     private transient Optional<Facts> before = Optional.empty();
@@ -52,6 +58,7 @@ final class FactsForm extends Column {
     FactsForm(Runnable takeAndGoOn) {
         super(new MigLayout("insets 12 14 10 14, fillx, wrap 1, hidemode 3", "[grow, fill]", "[]2[]8[]"));
         setName("paper-form");
+        this.takeAndGoOn = takeAndGoOn;
         title.setName("paper-title");
         number.setName("paper-number");
         pair(new String[] {"Title", "Number"}, "[grow 3, fill]8[70:90, grow 1, fill]", title, number);
@@ -119,13 +126,24 @@ final class FactsForm extends Column {
 
                 @Override
                 public void actionPerformed(ActionEvent e) {
-                    box.doClick();
+                    press(age);
                 }
             });
             ages.put(age, box);
             boxes.add(box);
         }
-        labelled("Ages, Alt+1 to Alt+6", boxes);
+        oneAges.add(Widgets.heading("Ages, Alt+1 to Alt+6"));
+        oneAges.add(boxes);
+        add(oneAges);
+        add(many);
+    }
+
+    private void press(Age age) {
+        if (shared.count() > 0) {
+            many.press(age);
+        } else {
+            ages.get(age).doClick();
+        }
     }
 
     /** Fills the form, unless it holds these facts of this plate already and she goes on typing. */
@@ -134,8 +152,17 @@ final class FactsForm extends Column {
         String whose = state.many() > 0
                 ? "many " + state.many()
                 : state.line().map(PaperState.Line::key).orElse("");
-        boolean isSame = whose.equals(filledFor) && state.facts().equals(filled);
+        boolean isSame = whose.equals(filledFor)
+                && state.facts().equals(filled)
+                && state.shared().equals(shared);
         boolean isOne = state.many() == 0;
+        if (!state.shared().equals(shared)) {
+            shared = state.shared();
+            many.show(shared);
+            many.onEnter(takeAndGoOn);
+        }
+        oneAges.setVisible(isOne);
+        many.setVisible(!isOne);
         offered.setVisible(state.offered());
         title.setEnabled(isOne);
         number.setEnabled(isOne);
@@ -155,7 +182,7 @@ final class FactsForm extends Column {
 
     private static String themesHint(PaperState state) {
         if (state.many() > 0) {
-            return "put to those that each has";
+            return "more, put to those that each has";
         }
         return state.before()
                 .map(Facts::themes)
@@ -182,20 +209,43 @@ final class FactsForm extends Column {
     void asBefore() {
         before.ifPresent(last -> {
             themes.setText(last.themes());
+            if (shared.count() > 0) {
+                return;
+            }
             ages.forEach((age, box) -> box.setSelected(last.ages().contains(age)));
         });
     }
 
     Facts typed() {
+        if (shared.count() > 0) {
+            return forMany();
+        }
         Set<Age> chosen = ages.entrySet().stream()
                 .filter(e -> e.getValue().isSelected())
                 .map(Map.Entry::getKey)
                 .collect(Collectors.toCollection(HashSet::new));
+        return facts(themes.getText(), chosen);
+    }
+
+    private Facts forMany() {
+        List<String> given = new ArrayList<>(many.givenThemes());
+        if (!themes.getText().isBlank()) {
+            given.add(themes.getText());
+        }
+        return facts(String.join(", ", given), many.givenAges());
+    }
+
+    /** What is to be taken from many. */
+    Tags lost() {
+        return shared.count() > 0 ? many.lost() : Tags.NONE;
+    }
+
+    private Facts facts(String saidThemes, Set<Age> saidAges) {
         return new Facts(
                 title.getText(),
                 number.getText(),
-                themes.getText(),
-                chosen,
+                saidThemes,
+                saidAges,
                 word(kind, Origin.KINDS, filled.kind()),
                 by.getText(),
                 place.getText(),

@@ -21,6 +21,7 @@ import platekeep.client.ui.BigPicture;
 import platekeep.client.ui.Pictures;
 import platekeep.client.ui.Thumbnails;
 import platekeep.client.ui.Widgets;
+import platekeep.model.find.tag.Tags;
 
 /** The Paper screen: the pile at the left, the picture in the middle, the form at the right. */
 final class PaperPanel extends JPanel implements PaperView {
@@ -186,6 +187,11 @@ final class PaperPanel extends JPanel implements PaperView {
     @Override
     public Facts typed() {
         return form.typed();
+    }
+
+    @Override
+    public Tags lost() {
+        return form.lost();
     }
 
     @Override

@@ -24,11 +24,13 @@ import platekeep.client.room.RoomListener;
 import platekeep.client.room.Workroom;
 import platekeep.client.task.Progress;
 import platekeep.client.task.Tasks;
+import platekeep.model.find.tag.Tagging;
+import platekeep.model.find.tag.Tags;
 import platekeep.model.plate.Plate;
 
 /**
  * Goes through plates one after the other and takes what is typed of each; with many chosen it puts what is typed to all
- * of them. What is typed is kept on disk at once, apart from what is drawn on the Plate screen, and becomes one version of
+ * of them, and takes from all what is to go. What is typed is kept on disk at once, apart from what is drawn on the Plate screen, and becomes one version of
  * the library when it is saved.
  */
 public final class PaperPresenter implements RoomListener {
@@ -142,7 +144,7 @@ public final class PaperPresenter implements RoomListener {
         if (current < 0) {
             return;
         }
-        take(view.typed().plain());
+        take(view.typed().plain(), view.lost());
         if (chosen.size() > 1) {
             chosen.clear();
             goTo(current);
@@ -176,20 +178,25 @@ public final class PaperPresenter implements RoomListener {
 
     /** Takes what was typed, before the screen is left. */
     public void leave() {
-        if (current >= 0 && !view.typed().equals(shown)) {
-            take(view.typed().plain());
+        if (current >= 0 && isTyping()) {
+            take(view.typed().plain(), view.lost());
             shown = view.typed();
         }
     }
 
-    private void take(Facts facts) {
+    private boolean isTyping() {
+        return !view.typed().equals(shown) || !view.lost().isEmpty();
+    }
+
+    private void take(Facts facts, Tags lost) {
+        Tagging losing = new Tagging(Tags.NONE, lost);
         boolean isOne = chosen.size() < 2;
         if (isOne && facts.title().isBlank()) {
             room.front().trouble("A plate needs a title; the old one stays.");
         }
         for (int at : isOne ? Set.of(current) : chosen) {
             Sheet sheet = sheets.get(at);
-            Plate changed = isOne ? facts.on(sheet.now()) : facts.addedTo(sheet.now());
+            Plate changed = isOne ? facts.on(sheet.now()) : facts.addedTo(losing.on(sheet.now()));
             if (!changed.equals(sheet.now())) {
                 sheets.set(at, sheet.with(changed));
                 keep(sheets.get(at));
@@ -263,7 +270,8 @@ public final class PaperPresenter implements RoomListener {
 
     private void show() {
         if (sheets.isEmpty()) {
-            view.show(new PaperState(List.of(), -1, Facts.NOTHING, false, last, 0, 0, isReading || room.isOpening()));
+            view.show(new PaperState(
+                    List.of(), -1, Facts.NOTHING, false, last, Shared.NONE, 0, isReading || room.isOpening()));
             return;
         }
         boolean areSeveral = room.open().size() > 1;
@@ -272,12 +280,17 @@ public final class PaperPresenter implements RoomListener {
                         sheet.key(),
                         sheet.now().title(),
                         sheet.missing(),
-                        areSeveral ? sheet.library().name() : "",
+                        areSeveral ? room.nameOf(sheet.library()) : "",
                         sheet.picture(),
                         sheet.isChanged()))
                 .toList();
-        view.show(new PaperState(
-                lines, current, shown, isOffered, last, chosen.size() > 1 ? chosen.size() : 0, changed(), isReading));
+        view.show(new PaperState(lines, current, shown, isOffered, last, shared(), changed(), isReading));
+    }
+
+    private Shared shared() {
+        return chosen.size() < 2
+                ? Shared.NONE
+                : Shared.of(chosen.stream().map(at -> sheets.get(at).now()).toList());
     }
 
     private int changed() {
@@ -368,7 +381,7 @@ public final class PaperPresenter implements RoomListener {
         read.forEach(sheet -> fresh.put(sheet.key(), sheet));
         Optional<String> front =
                 current < 0 ? Optional.empty() : Optional.of(sheets.get(current).key());
-        boolean isTyping = current >= 0 && !view.typed().equals(shown);
+        boolean isTyping = current >= 0 && isTyping();
         sheets.removeIf(sheet -> sheet.library() == library && !fresh.containsKey(sheet.key()));
         sheets.replaceAll(sheet -> fresh.getOrDefault(sheet.key(), sheet));
         chosen.clear();

@@ -12,7 +12,7 @@ import platekeep.client.ui.PictureSource;
  * @param facts what the form holds: those of the one in front, or nothing where many are chosen
  * @param offered whether what is said of the paper in {@code facts} is only offered, as the one before has it
  * @param before what was taken last, for the themes and ages of the next
- * @param many how many are chosen, if more than one
+ * @param shared what many that are chosen have
  * @param changed how many are changed and in no version yet
  * @param isReading whether plates are still being read
  */
@@ -22,13 +22,13 @@ public record PaperState(
         Facts facts,
         boolean offered,
         Optional<Facts> before,
-        int many,
+        Shared shared,
         int changed,
         boolean isReading) {
 
     /** Nothing to fill in. */
     static final PaperState NOTHING =
-            new PaperState(List.of(), -1, Facts.NOTHING, false, Optional.empty(), 0, 0, false);
+            new PaperState(List.of(), -1, Facts.NOTHING, false, Optional.empty(), Shared.NONE, 0, false);
 
     public PaperState {
         lines = List.copyOf(lines);
@@ -50,6 +50,11 @@ public record PaperState(
             String library,
             Optional<PictureSource> picture,
             boolean isChanged) {}
+
+    /** How many are chosen, if more than one. */
+    public int many() {
+        return shared.count();
+    }
 
     /** The plate in front. */
     public Optional<Line> line() {

@@ -261,7 +261,7 @@ final class PartnerPresenter implements RoomListener {
     private void refresh(Optional<String> sharedCopy, List<String> came, List<String> waits, boolean looked) {
         List<Library> open = room.open();
         state = new PartnerState(
-                open.stream().map(Library::name).toList(),
+                open.stream().map(room::nameOf).toList(),
                 library.map(open::indexOf).orElse(-1),
                 sharedCopy,
                 came,

@@ -2,7 +2,9 @@ package platekeep.client.room;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -32,6 +34,8 @@ public final class Workroom {
     private final Tasks tasks;
     private final Settings settings;
     private final List<Library> open = new ArrayList<>();
+    private final Map<Library, String> ownNames = new HashMap<>();
+    private LibraryNames names = LibraryNames.NONE;
     private final List<RoomListener> listeners = new ArrayList<>();
     private Front front;
     private int opening;
@@ -68,6 +72,16 @@ public final class Workroom {
         return List.copyOf(open);
     }
 
+    /** What the open libraries are called, each otherwise than the others. */
+    public LibraryNames names() {
+        return names;
+    }
+
+    /** What an open library is called, otherwise than all others that are open. */
+    public String nameOf(Library library) {
+        return names.of(library);
+    }
+
     /** Whether libraries are being opened just now, so that an empty room need not stay empty. */
     public boolean isOpening() {
         return opening > 0;
@@ -82,10 +96,10 @@ public final class Workroom {
     public void open(Path folder, Consumer<Library> then) {
         opening++;
         work(
-                progress -> libraries.open(folder),
-                library -> {
+                progress -> Named.of(libraries.open(folder)),
+                opened -> {
                     opening--;
-                    took(library, then);
+                    took(opened, then);
                 },
                 () -> {
                     opening--;
@@ -96,16 +110,24 @@ public final class Workroom {
     /** Makes a new library. */
     public void create(Path folder, String name, Hand hand, Consumer<Library> then) {
         settings.hand(hand.name(), hand.address());
-        work(progress -> libraries.create(folder, name, hand), library -> took(library, then));
+        work(progress -> Named.of(libraries.create(folder, name, hand)), made -> took(made, then));
     }
 
     /** Makes a first copy of a shared copy. */
     public void copyFrom(Path sharedCopy, Path folder, Hand hand, Consumer<Library> then) {
         settings.hand(hand.name(), hand.address());
-        work(progress -> libraries.copyFrom(sharedCopy, folder, hand), library -> took(library, then));
+        work(progress -> Named.of(libraries.copyFrom(sharedCopy, folder, hand)), made -> took(made, then));
     }
 
-    private void took(Library library, Consumer<Library> then) {
+    /** A library with its own name, which stands in it. */
+    private record Named(Library library, String name) {
+        static Named of(Library library) {
+            return new Named(library, library.name());
+        }
+    }
+
+    private void took(Named opened, Consumer<Library> then) {
+        Library library = opened.library();
         Optional<Library> there =
                 open.stream().filter(l -> l.folder().equals(library.folder())).findFirst();
         if (there.isPresent()) {
@@ -114,6 +136,8 @@ public final class Workroom {
             return;
         }
         open.add(library);
+        ownNames.put(library, opened.name());
+        names = LibraryNames.of(ownNames);
         rememberLibraries();
         listeners.forEach(RoomListener::librariesChanged);
         then.accept(library);
@@ -122,6 +146,8 @@ public final class Workroom {
     /** Takes a library off the desk; nothing happens to its folder. */
     public void close(Library library) {
         open.remove(library);
+        ownNames.remove(library);
+        names = LibraryNames.of(ownNames);
         rememberLibraries();
         listeners.forEach(RoomListener::librariesChanged);
         library.close();
@@ -145,6 +171,15 @@ public final class Workroom {
     /** Tells all screens that a library has something new. */
     public void changed(Library library) {
         listeners.forEach(listener -> listener.contentChanged(library));
+        work(progress -> library.name(), name -> called(library, name));
+    }
+
+    /** What came in may have given the library another name. */
+    private void called(Library library, String name) {
+        if (open.contains(library) && !name.equals(ownNames.put(library, name))) {
+            names = LibraryNames.of(ownNames);
+            listeners.forEach(RoomListener::librariesChanged);
+        }
     }
 
     /** Tells all screens that drafts came or went. */
@@ -205,7 +240,7 @@ public final class Workroom {
         }
         Hand before =
                 new Hand(settings.handName().orElse(""), settings.handAddress().orElse(""));
-        front.askHand(library.name(), before)
+        front.askHand(nameOf(library), before)
                 .ifPresent(hand -> work(
                         (Progress progress) -> {
                             library.introduce(hand);

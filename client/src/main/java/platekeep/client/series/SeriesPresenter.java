@@ -147,7 +147,8 @@ public final class SeriesPresenter implements RoomListener {
         List<OpenSeries> all = all();
         Optional<OpenSeries> shown = shown();
         groups = shown.map(series -> SharedColours.of(series.plates())).orElse(List.of());
-        view.show(new SeriesWords(room.open().size() > 1).state(all, shown, groups, reading > 0 || room.isOpening()));
+        view.show(new SeriesWords(room.open().size() > 1, room.names())
+                .state(all, shown, groups, reading > 0 || room.isOpening()));
     }
 
     /** Shows another series of the list. */
@@ -306,7 +307,7 @@ public final class SeriesPresenter implements RoomListener {
                     } else {
                         room.front()
                                 .trouble("This plate is not in \""
-                                        + series.library().name()
+                                        + room.nameOf(series.library())
                                         + "\": it was put away or moved. Bring it back, or take it out of the series.");
                     }
                 });
@@ -319,7 +320,7 @@ public final class SeriesPresenter implements RoomListener {
             return;
         }
         List<Library> open = room.open();
-        view.askNew(open.stream().map(Library::name).toList()).ifPresent(asked -> {
+        view.askNew(open.stream().map(room::nameOf).toList()).ifPresent(asked -> {
             Library library = open.get(asked.library());
             Series series = new Series(
                     UUID.randomUUID().toString(), asked.title(), List.of(), Palette.EMPTY, List.of(), Unknown.NONE);

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import platekeep.client.library.Entry;
 import platekeep.client.paper.picture.PaperSource;
+import platekeep.client.room.LibraryNames;
 import platekeep.client.ui.PictureSource;
 import platekeep.client.ui.PlateSource;
 import platekeep.model.plate.Colour;
@@ -17,8 +18,9 @@ import platekeep.model.plate.Series;
  * Says what the Series screen shows.
  *
  * @param areSeveral whether several libraries are open
+ * @param names what they are called
  */
-record SeriesWords(boolean areSeveral) {
+record SeriesWords(boolean areSeveral, LibraryNames names) {
 
     SeriesState state(
             List<OpenSeries> all, Optional<OpenSeries> shown, List<SharedColours.Group> groups, boolean isReading) {
@@ -46,7 +48,7 @@ record SeriesWords(boolean areSeveral) {
         return new SeriesState.Line(
                 series.now().title(),
                 count(series.now().plates().size()) + (series.isChanged() ? "  ·  not saved" : ""),
-                areSeveral ? series.library().name() : "");
+                areSeveral ? names.of(series.library()) : "");
     }
 
     private static String count(int plates) {

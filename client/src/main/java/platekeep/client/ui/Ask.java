@@ -24,9 +24,10 @@ public final class Ask {
     private final JButton yes;
     private boolean agreed;
 
-    private Ask(Component over, String title, JComponent inside, String yesWord, Supplier<Optional<String>> wrong) {
+    private Ask(Component over, String title, JComponent inside, Yes said, Supplier<Optional<String>> wrong) {
         dialog = new JDialog(SwingUtilities.getWindowAncestor(over), title, Dialog.ModalityType.APPLICATION_MODAL);
-        yes = Widgets.mainButton("ask-yes", yesWord, () -> agree(wrong));
+        yes = said.button;
+        yes.addActionListener(e -> agree(wrong));
         JButton no = Widgets.button("ask-no", "Cancel", dialog::dispose);
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.RIGHT, 8, 0));
         buttons.add(no);
@@ -55,13 +56,38 @@ public final class Ask {
      */
     public static Answer ask(
             Component over, String title, JComponent inside, String yesWord, Supplier<Optional<String>> wrong) {
-        Ask ask = new Ask(over, title, inside, yesWord, wrong);
+        return ask(over, title, inside, new Yes(yesWord), wrong);
+    }
+
+    /** Asks, with a button for yes that changes with what is chosen. */
+    public static Answer ask(
+            Component over, String title, JComponent inside, Yes yes, Supplier<Optional<String>> wrong) {
+        Ask ask = new Ask(over, title, inside, yes, wrong);
         ask.dialog.pack();
         Dimension size = ask.dialog.getSize();
         ask.dialog.setSize(Math.max(size.width, 440), size.height);
         ask.dialog.setLocationRelativeTo(SwingUtilities.getWindowAncestor(over));
         ask.dialog.setVisible(true);
         return ask.agreed ? Answer.YES : Answer.GIVEN_UP;
+    }
+
+    /** The button for yes. */
+    public static final class Yes {
+        private final JButton button;
+
+        public Yes(String word) {
+            this.button = Widgets.mainButton("ask-yes", word, () -> {});
+        }
+
+        /** Says something else. */
+        public void says(String word) {
+            button.setText(word);
+        }
+
+        /** Can be pressed, or not. */
+        public void canBe(boolean pressed) {
+            button.setEnabled(pressed);
+        }
     }
 
     /** What came of a question. */

@@ -180,7 +180,7 @@ public final class MainWindow implements Front, RoomListener {
                         ? "Platekeep"
                         : String.join(
                                         ", ",
-                                        room.open().stream().map(l -> l.name()).toList()) + " · Platekeep");
+                                        room.open().stream().map(room::nameOf).toList()) + " · Platekeep");
     }
 
     @Override

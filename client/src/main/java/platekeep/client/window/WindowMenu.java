@@ -40,7 +40,8 @@ final class WindowMenu {
         menu.add(Widgets.item("menu-copy-library", "Copy from a partner…", "", this::firstCopy));
         JMenu close = menu("menu-close-library", "Close", 'C');
         for (Library library : room.open()) {
-            close.add(Widgets.item("menu-close-" + library.name(), library.name(), "", () -> room.close(library)));
+            close.add(Widgets.item(
+                    "menu-close-" + room.nameOf(library), room.nameOf(library), "", () -> room.close(library)));
         }
         close.setEnabled(!room.open().isEmpty());
         menu.add(close);
@@ -90,7 +91,7 @@ final class WindowMenu {
     }
 
     private void welcome(Library library) {
-        window.say("\"" + library.name() + "\" is open.");
+        window.say("\"" + room.nameOf(library) + "\" is open.");
         window.show(new Place.Gallery());
     }
 

@@ -198,6 +198,25 @@ class GalleryPresenterTest {
     }
 
     @Test
+    void twoLibrariesOfOneNameAreToldApartOnCardsAndInTheListToNarrowDown() throws LibraryException {
+        MemoryLibrary other =
+                new MemoryLibrary(Path.of("/elsewhere/attic").toAbsolutePath(), "Harbour", Optional.of(TestRoom.WENNA));
+        save(other, plate(BOAT, "Boat", List.of("boats"), Age.TODDLER));
+        test.libraries.put(other);
+
+        test.room.open(other.folder(), opened -> {});
+
+        assertThat(view.state.cards())
+                .extracting(Card::library)
+                .containsExactlyInAnyOrder("Harbour (Harbour)", "Harbour (Harbour)", "Harbour (attic)");
+        gallery.narrowing().turn(Group.LIBRARY, "Harbour (attic)");
+        assertThat(titles()).containsExactly("Boat");
+        test.room.close(other);
+        assertThat(view.state.cards()).extracting(Card::library).containsOnly("Harbour");
+        assertThat(view.state.query().isOpen()).isTrue();
+    }
+
+    @Test
     void aNameOfAVersionIsFoundAndToldWithItsDay() throws LibraryException {
         String version = test.library.history(KITE).get(0).version().id();
         test.library.nameVersion(KITE, version, "Spring class 2026");

@@ -47,7 +47,11 @@ public final class MemoryLibrary implements Library {
     private final Map<String, Plate> theirs = new LinkedHashMap<>();
 
     public MemoryLibrary(String name, Optional<Hand> hand) {
-        this.folder = Path.of("/libraries").resolve(name).toAbsolutePath();
+        this(Path.of("/libraries").resolve(name).toAbsolutePath(), name, hand);
+    }
+
+    public MemoryLibrary(Path folder, String name, Optional<Hand> hand) {
+        this.folder = folder;
         this.name = name;
         this.hand = hand;
     }

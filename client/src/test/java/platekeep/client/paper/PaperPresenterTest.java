@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,6 +21,7 @@ import platekeep.client.paper.picture.Shots;
 import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
+import platekeep.model.find.tag.Tags;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Draft;
 import platekeep.model.plate.Plate;
@@ -157,6 +159,30 @@ class PaperPresenterTest {
     }
 
     @Test
+    void themesAndAgesAreTakenFromManyAsOneVersion() {
+        paper.open(List.of(new Place.OnePlate(test.library, id(1)), new Place.OnePlate(test.library, id(2))));
+        view.types(facts("Crab", "crabs, seaside", "box 1"));
+        paper.takeAndGoOn();
+        view.types(new Facts("Gull", "", "gulls, seaside", Set.of(Age.TODDLER, Age.CHILD), "", "", "", ""));
+        paper.choose(List.of(0, 1));
+        assertThat(view.state.shared().themes()).isEqualTo(Map.of("crabs", 1, "gulls", 1, "seaside", 2));
+        assertThat(view.state.shared().ages()).isEqualTo(Map.of(Age.TODDLER, 2, Age.CHILD, 1));
+
+        view.types(new Facts("", "", "harbour", Set.of(), "", "", "", ""));
+        view.losing = new Tags(List.of("seaside", "gulls"), List.of(Age.TODDLER), List.of(), List.of());
+        int before = test.library.versions(10).size();
+        paper.takeAndGoOn();
+        paper.save();
+
+        assertThat(test.library.versions(10)).hasSize(before + 1);
+        assertThat(saved(id(1)).themes()).containsExactly("crabs", "harbour");
+        assertThat(saved(id(1)).ages()).isEmpty();
+        assertThat(saved(id(2)).themes()).containsExactly("harbour");
+        assertThat(saved(id(2)).ages()).containsExactly(Age.CHILD);
+        assertThat(saved(id(1)).origin().place()).hasValue("box 1");
+    }
+
+    @Test
     void aTitleIsNeverLost() {
         paper.entered();
         view.types(facts("  ", "crabs", ""));
@@ -192,6 +218,7 @@ class PaperPresenterTest {
         private PaperState state = PaperState.NOTHING;
         private Facts held = Facts.NOTHING;
         private String suggested = "";
+        private Tags losing = Tags.NONE;
 
         void types(Facts facts) {
             held = facts;
@@ -201,6 +228,9 @@ class PaperPresenterTest {
         public void show(PaperState newState) {
             if (!newState.facts().equals(state.facts()) || newState.current() != state.current()) {
                 held = newState.facts();
+            }
+            if (!newState.shared().equals(state.shared())) {
+                losing = Tags.NONE;
             }
             state = newState;
         }
@@ -213,6 +243,11 @@ class PaperPresenterTest {
         @Override
         public Facts typed() {
             return held;
+        }
+
+        @Override
+        public Tags lost() {
+            return losing;
         }
 
         @Override

@@ -74,6 +74,15 @@ public record Summary(
                 rows, colours, marks, told, texts);
     }
 
+    /** The same in a library that is called so. */
+    public Summary inLibrary(String name) {
+        return name.equals(library)
+                ? this
+                : new Summary(
+                        key, id, name, title, number, themes, also, ages, uses, designers, origin, state, series,
+                        pleats, rows, colours, marks, told, texts);
+    }
+
     /** The same in other surroundings. */
     public Summary in(Surroundings around) {
         return new Summary(

@@ -20,6 +20,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Ask;
+import platekeep.client.ui.Tick;
 import platekeep.client.ui.Widgets;
 import platekeep.model.find.Summary;
 import platekeep.model.find.tag.Tagging;

@@ -82,7 +82,7 @@ public final class TagPresenter {
         List<Summary> plates = of(library);
         room.work(
                 progress -> ThemeLine.of(plates, library.facts().themes()),
-                lines -> view.askThemes(library.name(), lines)
+                lines -> view.askThemes(room.nameOf(library), lines)
                         .ifPresent(deed -> deed.fold(
                                 rename -> rename(library, plates, new ThemeRename(rename.theme(), rename.to())),
                                 also -> list(library, also.theme(), Optional.of(also.words())),

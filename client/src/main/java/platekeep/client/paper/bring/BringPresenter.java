@@ -39,7 +39,7 @@ public final class BringPresenter {
             return;
         }
         List<Library> open = room.open();
-        view.askScans(open.stream().map(Library::name).toList(), files)
+        view.askScans(open.stream().map(room::nameOf).toList(), files)
                 .ifPresent(asked -> scans(open.get(asked.library()), asked.files()));
     }
 
@@ -105,7 +105,8 @@ public final class BringPresenter {
                     room.go(new Place.Paper(plates));
                     told(
                             batch,
-                            count(batch, "scan") + " brought into \"" + library.name() + "\". Now say what they are.");
+                            count(batch, "scan") + " brought into \"" + room.nameOf(library)
+                                    + "\". Now say what they are.");
                 });
     }
 

@@ -106,8 +106,8 @@ public final class BeginPresenter {
         return plate.edit().title(named.title()).build();
     }
 
-    private static List<String> names(List<Library> libraries) {
-        return libraries.stream().map(Library::name).toList();
+    private List<String> names(List<Library> libraries) {
+        return libraries.stream().map(room::nameOf).toList();
     }
 
     /** What a picture is fitted with. */

@@ -24,7 +24,6 @@ import platekeep.model.stitch.RowIds;
  */
 public final class OpenPlate {
     private final Library library;
-    private final String libraryName;
     private final String id;
     private Optional<Plate> saved;
     private Optional<String> seen;
@@ -63,7 +62,6 @@ public final class OpenPlate {
 
     private OpenPlate(Library library, Plate now, Optional<Plate> saved, Optional<String> seen) {
         this.library = library;
-        this.libraryName = library.name();
         this.id = now.id();
         this.saved = saved;
         this.seen = seen;
@@ -84,11 +82,6 @@ public final class OpenPlate {
 
     public Library library() {
         return library;
-    }
-
-    /** What the library was called when the plate was opened, so that nobody need ask the disk again. */
-    public String libraryName() {
-        return libraryName;
     }
 
     public String id() {

@@ -243,7 +243,7 @@ public final class PlatePresenter implements RoomListener {
                 isNow && opened.offer().isEmpty() && !opened.now().rows().isEmpty();
         return new PlateState(
                 Optional.of(drawing),
-                opened.libraryName(),
+                room.nameOf(opened.library()),
                 canDraw ? PlateState.Mode.DRAW : PlateState.Mode.LOOK,
                 opened.isDrawn(),
                 opened.steps().undoName(),
