@@ -133,7 +133,8 @@ public final class GalleryScreen implements Screen {
         carry.addTo(menu);
         menu.addSeparator();
         menu.add(Widgets.item("menu-like-plate", "Plates like this one", "ctrl shift Y", panel::likeChosen));
-        menu.add(Widgets.item("menu-doubles", "Near doubles", "", () -> presenter.search(new Sought.Doubles())));
+        menu.add(Widgets.item(
+                "menu-doubles", "Near doubles", "ctrl alt D", () -> presenter.search(new Sought.Doubles())));
         menu.add(Widgets.item(
                 "menu-once", "Find in old versions…", "ctrl alt F", () -> presenter.search(new Sought.OnceSaid(""))));
         menu.addSeparator();

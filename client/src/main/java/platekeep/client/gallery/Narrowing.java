@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import platekeep.client.gallery.narrow.Section;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Workroom;
@@ -183,10 +184,14 @@ public final class Narrowing {
     }
 
     private static String hint(Found found) {
-        return found.meant().entrySet().stream()
+        Stream<String> slips = found.meant().entrySet().stream()
                 .map(slip -> "No plate says \"" + slip.getKey() + "\"; shown for "
                         + slip.getValue().stream().limit(MOST_SLIPS).collect(Collectors.joining(", "))
-                        + (slip.getValue().size() > MOST_SLIPS ? " …" : "") + ".")
-                .collect(Collectors.joining(" "));
+                        + (slip.getValue().size() > MOST_SLIPS ? " …" : "") + ".");
+        Stream<String> ages = found.ages().entrySet().stream()
+                .map(age -> age.getValue().isEmpty()
+                        ? "No plate is made for " + age.getKey() + "."
+                        : "For " + age.getKey() + ": plates for " + String.join(" or ", age.getValue()) + ".");
+        return Stream.concat(ages, slips).collect(Collectors.joining(" "));
     }
 }

@@ -31,6 +31,9 @@ import platekeep.model.find.Summary;
 final class PlateTable extends JTable {
     private static final long serialVersionUID = 1L;
 
+    /** Of so many plates one must have been found in a version for a column to say so. */
+    private static final int MOST_ASKED = 100;
+
     private transient List<Card> cards = List.of();
     private transient Order order = Order.BEST;
     private final Map<Column, TableColumn> parts = new EnumMap<>(Column.class);
@@ -38,8 +41,8 @@ final class PlateTable extends JTable {
 
     /** A column. */
     private enum Column {
-        TITLE("Title", 176, Order.By.TITLE, s -> s.title()),
-        NUMBER("Number", 66, Order.By.NUMBER, s -> s.number().orElse("")),
+        TITLE("Title", 168, Order.By.TITLE, s -> s.title()),
+        NUMBER("Number", 74, Order.By.NUMBER, s -> s.number().orElse("")),
         FOUND("Found in", 176, Order.By.BEST, s -> ""),
         AGES("Ages", 130, Order.By.AGES, s -> Card.ages(s.ages())),
         PLEATS("Pleats", 56, Order.By.PLEATS, s -> s.pleats() == 0 ? "" : "" + s.pleats()),
@@ -128,7 +131,9 @@ final class PlateTable extends JTable {
         cards = state.cards();
         order = state.order();
         Set<Column> wanted = EnumSet.allOf(Column.class);
-        if (state.query().words().isBlank()) {
+        if (state.cards().stream()
+                .limit(MOST_ASKED)
+                .allMatch(card -> card.found().isEmpty())) {
             wanted.remove(Column.FOUND);
         }
         if (state.sections().stream().noneMatch(section -> section.group() == Group.LIBRARY)) {

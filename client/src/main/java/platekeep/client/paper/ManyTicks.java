@@ -3,6 +3,7 @@ package platekeep.client.paper;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -30,6 +31,7 @@ final class ManyTicks extends JPanel {
         themes.clear();
         ages.clear();
         shared.themes().entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .limit(MOST_THEMES)
                 .forEach(e -> themes.add(new Tick("paper-theme", e.getKey(), e.getValue(), shared.count())));
         for (Age age : Age.values()) {
@@ -37,12 +39,12 @@ final class ManyTicks extends JPanel {
             int have = shared.ages().getOrDefault(age, 0);
             ages.add(new Tick("paper-many-age", age.word(), word, have, Math.max(1, shared.count())));
         }
+        add(Widgets.heading("Ages, Alt+1 to Alt+6"), "span 2");
+        ages.forEach(tick -> add(tick, "wmin 0"));
         if (!themes.isEmpty()) {
-            add(Widgets.heading("Themes that they have"), "span 2");
+            add(Widgets.heading("Themes that they have"), "span 2, newline, gaptop 6");
             themes.forEach(tick -> add(tick, "wmin 0"));
         }
-        add(Widgets.heading("Ages, Alt+1 to Alt+6"), "span 2, newline, gaptop 6");
-        ages.forEach(tick -> add(tick, "wmin 0"));
         revalidate();
         repaint();
     }

@@ -75,7 +75,8 @@ public final class PaperScreen implements Screen {
         menu.setName("menu-paper");
         menu.setMnemonic('P');
         menu.add(Widgets.item("menu-bring-scans", "Bring scans in…", "ctrl shift S", bring::scans));
-        menu.add(Widgets.item("menu-paper-pile", "All that is only a scan yet", "", () -> presenter.open(List.of())));
+        menu.add(Widgets.item(
+                "menu-paper-pile", "All that is only a scan yet", "ctrl alt P", () -> presenter.open(List.of())));
         menu.addSeparator();
         menu.add(Widgets.item("menu-paper-save", "Save version…", "ctrl S", presenter::save));
         menu.add(Widgets.item("menu-paper-open", "Open the plate", "ctrl O", presenter::openPlate));

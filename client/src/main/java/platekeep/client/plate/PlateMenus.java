@@ -99,9 +99,10 @@ final class PlateMenus {
     private JMenu plate() {
         JMenu menu = menu("menu-plate", "Plate", 'P');
         menu.add(Widgets.item("menu-save", "Save version…", "ctrl S", this::save));
-        menu.add(Widgets.item("menu-give-up", "Give the draft up…", "", plates::giveUp));
+        menu.add(Widgets.item("menu-give-up", "Give the draft up…", "ctrl alt G", plates::giveUp));
         menu.addSeparator();
-        menu.add(Widgets.item("menu-bring-version-back", "Bring this version back…", "", versions::bringBack));
+        menu.add(
+                Widgets.item("menu-bring-version-back", "Bring this version back…", "ctrl alt B", versions::bringBack));
         menu.add(Widgets.item(
                 "menu-name-version",
                 "Name the version…",
@@ -117,10 +118,11 @@ final class PlateMenus {
         menu.addSeparator();
         menu.add(Widgets.item("menu-like-plate", "Plates like this one", "ctrl shift Y", plates::findLike));
         menu.add(picture.item(plates::withDrawing));
-        menu.add(Widgets.item("menu-open-origin", "Open the plate it was started from", "", plates::openOrigin));
-        menu.add(Widgets.item("menu-settle", "Settle open clashes", "", plates::settle));
+        menu.add(Widgets.item(
+                "menu-open-origin", "Open the plate it was started from", "ctrl alt O", plates::openOrigin));
+        menu.add(Widgets.item("menu-settle", "Settle open clashes", "ctrl alt J", plates::settle));
         menu.addSeparator();
-        menu.add(Widgets.item("menu-put-plate-away", "Put away…", "", versions::putAway));
+        menu.add(Widgets.item("menu-put-plate-away", "Put away…", "ctrl shift DELETE", versions::putAway));
         return menu;
     }
 

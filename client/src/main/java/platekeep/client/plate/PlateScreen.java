@@ -88,8 +88,8 @@ public final class PlateScreen implements Screen {
         List<JMenu> all = menus.all();
         JMenu plate = all.get(0);
         plate.addSeparator();
-        plate.add(Widgets.item("menu-begin-chart", "Begin the chart…", "", this::beginChart));
-        plate.add(Widgets.item("menu-add-pictures", "Add scans or photos…", "", beside::add));
+        plate.add(Widgets.item("menu-begin-chart", "Begin the chart…", "ctrl alt K", this::beginChart));
+        plate.add(Widgets.item("menu-add-pictures", "Add scans or photos…", "ctrl alt A", beside::add));
         plate.add(Widgets.item("menu-turn-paper", "Paper or chart", "ctrl shift P", panel::turnPaper));
         plate.add(Widgets.item("menu-fill-in", "Facts, with the paper", "ctrl shift E", this::fillIn));
         plate.add(Widgets.item("menu-in-series", "Its place in its series", "ctrl J", this::inSeries));

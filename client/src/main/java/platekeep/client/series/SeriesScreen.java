@@ -64,8 +64,8 @@ public final class SeriesScreen implements Screen {
         menu.setMnemonic('S');
         menu.add(Widgets.item("menu-series-new", "New series…", "ctrl N", presenter::begin));
         menu.add(Widgets.item("menu-series-save", "Save version…", "ctrl S", this::save));
-        menu.add(Widgets.item("menu-series-give-up", "Give the changes up…", "", presenter::giveUp));
-        menu.add(Widgets.item("menu-series-away", "Put the series away…", "", presenter::putAway));
+        menu.add(Widgets.item("menu-series-give-up", "Give the changes up…", "ctrl alt G", presenter::giveUp));
+        menu.add(Widgets.item("menu-series-away", "Put the series away…", "ctrl shift DELETE", presenter::putAway));
         menu.addSeparator();
         menu.add(Widgets.item("menu-series-add", "Add plates…", "ctrl shift A", presenter::add));
         menu.add(Widgets.item(

@@ -65,6 +65,8 @@ public final class Tick extends JCheckBox {
         setSelected(state == State.GIVE || state == State.AS_IT_IS && have == all);
         String of = isOpen ? have + " of " + all : state == State.GIVE ? "all" : "none";
         setText(isSome() ? word + " · " + of : word);
+        // where there is no room for all of it
+        setToolTipText(getText());
     }
 
     public String tag() {

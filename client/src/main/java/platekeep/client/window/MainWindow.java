@@ -122,6 +122,7 @@ public final class MainWindow implements Front, RoomListener {
     void bringToFront(Screen screen) {
         int index = screens.indexOf(screen);
         if (index != inFront) {
+            status.screenChanged();
             inFront = index;
             cards.show(middle, screen.word());
             rail.inFront(index);

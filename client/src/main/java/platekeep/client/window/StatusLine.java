@@ -1,6 +1,7 @@
 package platekeep.client.window;
 
 import java.awt.BorderLayout;
+import java.awt.EventQueue;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -20,6 +21,7 @@ final class StatusLine extends JPanel {
     private final JPanel trouble = new JPanel(new BorderLayout(12, 0));
     private final JTextArea troubleText = Widgets.prose("trouble", "");
     private final JLabel sign = new JLabel();
+    private long troubleAt;
 
     StatusLine() {
         setLayout(new BoxLayout(this, BoxLayout.Y_AXIS));
@@ -55,7 +57,15 @@ final class StatusLine extends JPanel {
         busy.setText(what);
     }
 
+    /** Another screen is in front: what went wrong on the one before is passed, unless the same key led here. */
+    void screenChanged() {
+        if (troubleAt != EventQueue.getMostRecentEventTime()) {
+            trouble.setVisible(false);
+        }
+    }
+
     void trouble(String sentences) {
+        troubleAt = EventQueue.getMostRecentEventTime();
         sign.setIcon(Sign.TROUBLE.icon(24, Look.trouble()));
         troubleText.setText(sentences);
         trouble.setVisible(true);

@@ -35,9 +35,9 @@ final class WindowMenu {
 
     private JMenu libraries() {
         JMenu menu = menu("menu-library", "Library", 'L');
-        menu.add(Widgets.item("menu-new-library", "New library…", "", this::newLibrary));
+        menu.add(Widgets.item("menu-new-library", "New library…", "ctrl alt N", this::newLibrary));
         menu.add(Widgets.item("menu-open-library", "Open a library…", "ctrl shift O", this::openLibrary));
-        menu.add(Widgets.item("menu-copy-library", "Copy from a partner…", "", this::firstCopy));
+        menu.add(Widgets.item("menu-copy-library", "Copy from a partner…", "ctrl alt C", this::firstCopy));
         JMenu close = menu("menu-close-library", "Close", 'C');
         for (Library library : room.open()) {
             close.add(Widgets.item(
@@ -64,6 +64,12 @@ final class WindowMenu {
 
     private JMenu look() {
         JMenu menu = menu("menu-look", "Look", 'K');
+        menu.add(Widgets.item(
+                "menu-keys",
+                "Keys of this screen…",
+                "F1",
+                () -> Keys.show(window.frame().getRootPane(), window.frame().getJMenuBar())));
+        menu.addSeparator();
         ButtonGroup group = new ButtonGroup();
         for (Theme theme : Theme.values()) {
             JRadioButtonMenuItem item =

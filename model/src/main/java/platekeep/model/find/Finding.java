@@ -26,6 +26,7 @@ final class Finding {
     private final Index index;
     private final Query query;
     private final Map<String, List<String>> meant = new LinkedHashMap<>();
+    private final Map<String, List<String>> ages = new LinkedHashMap<>();
     private final Map<Group, Bits> chosen = new EnumMap<>(Group.class);
     private final int[] scores;
     private final Bits answering;
@@ -36,11 +37,16 @@ final class Finding {
         Set<String> words = asked(query.words());
         this.scores = words.isEmpty() ? new int[0] : scores(words);
         this.answering = answering();
+        AgeTyped.among(query.words()).forEach(this::keepAge);
         query.choices().forEach((group, choice) -> chosen.put(group, plates(group, choice)));
     }
 
     /** The words that count: all that were typed but for the commonest, which count where nothing else was typed. */
     static Set<String> asked(String typed) {
+        return telling(AgeTyped.without(typed));
+    }
+
+    private static Set<String> telling(String typed) {
         List<String> words = Words.of(typed);
         Set<String> telling = new LinkedHashSet<>(words);
         if (telling.size() > 1) {
@@ -82,6 +88,21 @@ final class Finding {
         return bits;
     }
 
+    /** Keeps the plates for an age that was typed among the words, and those that have these very words. */
+    private void keepAge(AgeTyped.Phrase age) {
+        Bits fitting = new Bits(0);
+        age.ages().forEach(word -> fitting.addAll(index.facets().plates(Group.AGE, word)));
+        int[] said = scores(telling(age.text()));
+        for (int i = 0; i < said.length; i++) {
+            if (said[i] != OUT) {
+                fitting.add(i);
+            }
+        }
+        answering.keep(fitting);
+        Words.of(age.text()).forEach(meant::remove);
+        ages.put(age.text(), age.ages());
+    }
+
     private Bits plates(Group group, Choice choice) {
         Bits plates = new Bits(0);
         boolean isFirst = true;
@@ -100,7 +121,7 @@ final class Finding {
     Found found(Order order) {
         Bits all = answering.copy();
         chosen.values().forEach(all::keep);
-        return new Found(inOrder(all, order), counts(all), meant);
+        return new Found(inOrder(all, order), counts(all), meant, ages);
     }
 
     private int[] inOrder(Bits plates, Order order) {

@@ -11,6 +11,7 @@ public final class Found {
     private final int[] at;
     private final Map<Group, List<Count>> counts;
     private final Map<String, List<String>> meant;
+    private final Map<String, List<String>> ages;
 
     /**
      * A value to narrow down by.
@@ -23,9 +24,10 @@ public final class Found {
      */
     public record Count(String value, int count, int all, boolean chosen) {}
 
-    Found(int[] at, Map<Group, List<Count>> counts, Map<String, List<String>> meant) {
+    Found(int[] at, Map<Group, List<Count>> counts, Map<String, List<String>> meant, Map<String, List<String>> ages) {
         this.at = at;
         this.counts = new EnumMap<>(counts);
+        this.ages = Collections.unmodifiableMap(new LinkedHashMap<>(ages));
         this.meant = Collections.unmodifiableMap(new LinkedHashMap<>(meant));
     }
 
@@ -50,5 +52,10 @@ public final class Found {
     /** Words that were typed and stand nowhere, with those that were taken in their place as slips of typing. */
     public Map<String, List<String>> meant() {
         return meant;
+    }
+
+    /** Ages that were typed among the words, each with the words for ages that it stands for. */
+    public Map<String, List<String>> ages() {
+        return ages;
     }
 }

@@ -144,6 +144,21 @@ class IndexTest {
     }
 
     @Test
+    void anAgeTypedAmongTheWordsIsTheAgesThatItStandsFor() {
+        assertThat(words("2 years")).containsExactlyInAnyOrder("a", "c");
+        assertThat(words("boats for a two-year-old")).containsExactly("a");
+        assertThat(words("for an age of 8 months")).containsExactly("b");
+        assertThat(words("seaside 8 months")).containsExactly("b");
+        assertThat(words("fox 8 months")).isEmpty();
+        assertThat(INDEX.find(Query.ALL.withWords("seaside 8 months")).ages())
+                .containsExactly(Map.entry("8 months", List.of("infant")));
+        Plate birthday = new Draft("d", "Two Years").build();
+        assertThat(found(index(BOATS, birthday), Query.ALL.withWords("two years"), Order.BEST))
+                .containsExactlyInAnyOrder("a", "d");
+        assertThat(words("H-10")).containsExactly("b");
+    }
+
+    @Test
     void aThemeIsFoundByWhatItIsAlsoCalled() {
         assertThat(words("beach")).containsExactlyInAnyOrder("a", "b");
         assertThat(words("shore gull")).containsExactly("b");

@@ -19,8 +19,8 @@ public final class BeginItems {
 
     /** Adds them to a menu. */
     public void addTo(JMenu menu) {
-        menu.add(Widgets.item("menu-begin-picture", "New plate from a picture…", "", presenter::fromPicture));
-        menu.add(Widgets.item("menu-begin-text", "New plate from a text file…", "", presenter::fromTextFile));
+        menu.add(Widgets.item("menu-begin-picture", "New plate from a picture…", "ctrl alt P", presenter::fromPicture));
+        menu.add(Widgets.item("menu-begin-text", "New plate from a text file…", "ctrl alt T", presenter::fromTextFile));
         menu.add(Widgets.item(
                 "menu-begin-clipboard", "New plate from copied text…", "ctrl shift V", presenter::fromClipboard));
     }
