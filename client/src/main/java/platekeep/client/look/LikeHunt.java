@@ -42,7 +42,7 @@ final class LikeHunt implements Hunt {
             return new Finds(
                     List.of(), 0, "\"" + asked.title() + "\" has no cables yet, so there is nothing it looks like.");
         }
-        List<Ranked> ranked = now(progress);
+        List<Ranked> ranked = ranked(sights.now(libraries, progress, soFar -> found.accept(finds(ranked(soFar)))));
         if (times == Options.Times.ONCE_TOO) {
             found.accept(finds(ranked));
             for (Library library : libraries) {
@@ -63,8 +63,8 @@ final class LikeHunt implements Hunt {
         return new Finds(hits, hits.size(), summary);
     }
 
-    private List<Ranked> now(Progress progress) throws LibraryException {
-        List<Sight> all = sights.now(libraries, progress).stream()
+    private List<Ranked> ranked(List<Sight> sights) {
+        List<Sight> all = sights.stream()
                 .filter(sight -> !sight.plate().id().equals(asked.id()))
                 .toList();
         Looks looks = new Looks(all.stream().map(Sight::signature).toList());

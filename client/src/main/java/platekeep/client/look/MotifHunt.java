@@ -64,13 +64,54 @@ final class MotifHunt implements Hunt {
 
     /** The plates that contain it as they are now, by id. */
     private Set<String> now(Library library, Progress progress, Consumer<Finds> found) throws LibraryException {
-        Set<String> here = new HashSet<>();
-        List<Entry> entries = library.list(progress);
-        for (int i = 0; i < entries.size(); i++) {
-            if (progress.cancelled()) {
-                throw new CancellationException();
+        int hitsBefore = hits.size();
+        int allBefore = all;
+        Looking looking = new Looking(library, progress, found);
+        List<Entry> entries = library.list(progress, looking::at);
+        if (!looking.goesOnTo(entries)) {
+            // what was told of while it was read is another thing now
+            hits.subList(hitsBefore, hits.size()).clear();
+            all = allBefore;
+            looking = new Looking(library, progress, found);
+        }
+        looking.at(entries);
+        return looking.here;
+    }
+
+    /** Looks into the plates of one library as they are read. */
+    private final class Looking {
+        private final Library library;
+        private final Progress progress;
+        private final Consumer<Finds> found;
+        private final Set<String> here = new HashSet<>();
+        private List<Entry> done = List.of();
+
+        Looking(Library library, Progress progress, Consumer<Finds> found) {
+            this.library = library;
+            this.progress = progress;
+            this.found = found;
+        }
+
+        boolean goesOnTo(List<Entry> entries) {
+            return done.size() <= entries.size() && done.equals(entries.subList(0, done.size()));
+        }
+
+        /** Looks into those of them that are new. */
+        void at(List<Entry> entries) {
+            for (int i = done.size(); i < entries.size(); i++) {
+                if (progress.cancelled()) {
+                    throw new CancellationException();
+                }
+                at(entries.get(i));
+                if (i % TELL == TELL - 1) {
+                    progress.at(i, entries.size(), "looking at plates");
+                    found.accept(finds());
+                }
             }
-            Entry entry = entries.get(i);
+            done = entries;
+        }
+
+        private void at(Entry entry) {
             Optional<Plate> plate = entry.plate();
             List<Occurrence> places = plate.filter(p -> finder.get().mayBeIn(sights.trace(entry.content(), p)))
                     .map(p -> finder.get().in(p, PLACES))
@@ -88,12 +129,7 @@ final class MotifHunt implements Hunt {
                         places(plate.get(), places),
                         0));
             }
-            if (i % TELL == TELL - 1) {
-                progress.at(i, entries.size(), "looking at plates");
-                found.accept(finds());
-            }
         }
-        return here;
     }
 
     private void add(Hit hit) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
@@ -35,18 +36,61 @@ final class Sights {
 
     /** All plates of some libraries as they are now, with what they look like. */
     List<Sight> now(List<Library> libraries, Progress progress) throws LibraryException {
+        return now(libraries, progress, soFar -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param soFar hears, while they are read and looked at, of those that are known: soon some, then more and more
+     */
+    List<Sight> now(List<Library> libraries, Progress progress, Consumer<List<Sight>> soFar) throws LibraryException {
         List<Sight> sights = new ArrayList<>();
         for (Library library : libraries) {
-            List<Entry> entries = library.list(progress);
+            List<Sight> before = List.copyOf(sights);
+            Telling telling = new Telling(before, soFar);
+            telling.all(library, library.list(progress, some -> telling.all(library, some, progress)), progress);
+            sights.addAll(telling.seen);
+        }
+        return sights;
+    }
+
+    /** Looks at the plates of a library as they are read. */
+    private final class Telling {
+        private static final int FIRST = 250;
+
+        private final List<Sight> before;
+        private final Consumer<List<Sight>> soFar;
+        private List<Sight> seen = List.of();
+        private int next = FIRST;
+
+        Telling(List<Sight> before, Consumer<List<Sight>> soFar) {
+            this.before = before;
+            this.soFar = soFar;
+        }
+
+        /** Looks at all of these; what was looked at before costs nothing. */
+        void all(Library library, List<Entry> entries, Progress progress) {
+            List<Sight> all = new ArrayList<>();
             for (int i = 0; i < entries.size(); i++) {
                 Entry entry = entries.get(i);
                 look(progress, i, entries.size());
                 entry.plate()
-                        .ifPresent(plate -> sights.add(
-                                new Sight(library, plate, entry.content(), signature(entry.content(), plate))));
+                        .ifPresent(plate ->
+                                all.add(new Sight(library, plate, entry.content(), signature(entry.content(), plate))));
+                if (all.size() == next && all.size() > seen.size()) {
+                    next *= 2;
+                    tell(all);
+                }
             }
+            seen = all;
         }
-        return sights;
+
+        private void tell(List<Sight> all) {
+            List<Sight> told = new ArrayList<>(before);
+            told.addAll(all);
+            soFar.accept(told);
+        }
     }
 
     private static void look(Progress progress, int done, int total) {

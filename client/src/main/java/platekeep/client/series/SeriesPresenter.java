@@ -24,6 +24,8 @@ import platekeep.model.plate.Unknown;
 
 /** Shows series, changes them, and saves what was changed as one version. */
 public final class SeriesPresenter implements RoomListener {
+    private static final int AT_ONCE = 8;
+
     private final Workroom room;
     private final SeriesDrafts drafts;
     private final SeriesView view;
@@ -32,6 +34,7 @@ public final class SeriesPresenter implements RoomListener {
     private Optional<String> current = Optional.empty();
     private Optional<Place.OnePlate> wanted = Optional.empty();
     private List<SharedColours.Group> groups = List.of();
+    private final Latest<OpenSeries.Looked> looking;
     private int reading;
     /** Nothing is read before the screen was looked at once. */
     private boolean isWanted;
@@ -40,6 +43,7 @@ public final class SeriesPresenter implements RoomListener {
         this.room = room;
         this.drafts = drafts;
         this.view = view;
+        this.looking = new Latest<>(room);
         room.listen(this);
     }
 
@@ -100,6 +104,14 @@ public final class SeriesPresenter implements RoomListener {
         if (!isWanted) {
             return;
         }
+        if (read.containsKey(library)) {
+            readAll(library);
+        } else {
+            begin(library);
+        }
+    }
+
+    private void readAll(Library library) {
         reading++;
         room.work(
                 progress -> OpenSeries.read(library, drafts, progress),
@@ -115,6 +127,53 @@ public final class SeriesPresenter implements RoomListener {
                     reading--;
                     show();
                 });
+    }
+
+    /** Shows the series of a library at once; the plates that are looked at are read first, then all. */
+    private void begin(Library library) {
+        reading++;
+        room.work(
+                progress -> OpenSeries.begin(library, drafts),
+                series -> {
+                    reading--;
+                    if (room.open().contains(library)) {
+                        read.putIfAbsent(library, series);
+                        readAll(library);
+                    }
+                    show();
+                    showWanted();
+                },
+                () -> {
+                    reading--;
+                    show();
+                });
+    }
+
+    /** Reads the next plates of the series in front that are not known yet. */
+    private void look() {
+        Optional<OpenSeries> shown = shown();
+        List<String> ids = shown.map(OpenSeries::awaited).orElse(List.of()).stream()
+                .limit(AT_ONCE)
+                .toList();
+        if (!ids.isEmpty()) {
+            Library library = shown.get().library();
+            looking.ask(progress -> OpenSeries.Looked.at(library, ids), found -> {
+                read.computeIfPresent(
+                        library,
+                        (l, all) ->
+                                all.stream().map(series -> series.with(found)).toList());
+                show();
+            });
+        }
+    }
+
+    /** Whether all plates of a series' library are known; where they are not, says that it has to wait. */
+    private boolean isAllRead(OpenSeries series) {
+        if (series.stock().extent() == OpenSeries.Extent.SOME) {
+            room.front().say("The plates are still being read. Try again when all of them are there.");
+            return false;
+        }
+        return true;
     }
 
     /** A series read anew, with what she has made of it here; what lies on disk may be a step behind. */
@@ -149,6 +208,7 @@ public final class SeriesPresenter implements RoomListener {
         groups = shown.map(series -> SharedColours.of(series.plates())).orElse(List.of());
         view.show(new SeriesWords(room.open().size() > 1, room.names())
                 .state(all, shown, groups, reading > 0 || room.isOpening()));
+        look();
     }
 
     /** Shows another series of the list. */
@@ -253,6 +313,9 @@ public final class SeriesPresenter implements RoomListener {
             room.front().trouble("Make a series first, then put plates to it.");
             return;
         }
+        if (!isAllRead(series.get())) {
+            return;
+        }
         List<Plate> others = series.get().stock().entries().values().stream()
                 .flatMap(entry -> entry.plate().stream())
                 .filter(plate -> !series.get().now().plates().contains(plate.id()))
@@ -302,7 +365,7 @@ public final class SeriesPresenter implements RoomListener {
         shown().filter(series -> place >= 0 && place < series.now().plates().size())
                 .ifPresent(series -> {
                     String id = series.now().plates().get(place);
-                    if (series.stock().plate(id).isPresent()) {
+                    if (series.stock().plate(id).isPresent() || series.stock().isAwaited(id)) {
                         room.go(new Place.OnePlate(series.library(), id));
                     } else {
                         room.front()
@@ -405,6 +468,9 @@ public final class SeriesPresenter implements RoomListener {
                 || at >= groups.size()
                 || groups.get(at).uses().size() < 2) {
             room.front().trouble("Choose colours that differ a little first; these are the same already.");
+            return;
+        }
+        if (!isAllRead(series.get())) {
             return;
         }
         SharedColours.Group group = groups.get(at);

@@ -57,6 +57,9 @@ record SeriesWords(boolean areSeveral, LibraryNames names) {
 
     private static SeriesState.Card card(OpenSeries.Stock stock, String id, int number) {
         Optional<Plate> plate = stock.plate(id);
+        if (plate.isEmpty() && stock.isAwaited(id)) {
+            return new SeriesState.Card(id, number, "…", "is being read", Optional.empty(), true);
+        }
         if (plate.isEmpty()) {
             return new SeriesState.Card(
                     id, number, "Not in this library", "put away or moved; its place is kept", Optional.empty(), false);

@@ -7,8 +7,6 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,14 +16,11 @@ import platekeep.client.library.LibraryException;
 import platekeep.client.library.MemoryLibrary;
 import platekeep.client.library.Saving;
 import platekeep.client.plate.TestPlates;
+import platekeep.client.room.LaterTasks;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.client.room.Workroom;
 import platekeep.client.settings.Settings;
-import platekeep.client.task.Outcome;
-import platekeep.client.task.SameThreadTasks;
-import platekeep.client.task.Step;
-import platekeep.client.task.Tasks;
 import platekeep.model.find.Group;
 import platekeep.model.find.Order;
 import platekeep.model.plate.Age;
@@ -84,40 +79,6 @@ class GalleryPresenterTest {
             waiting.pop().run();
         }
         assertThat(later.isAllRead()).isTrue();
-    }
-
-    /** Does work when it is told to, so that what is seen in between can be looked at. */
-    private record LaterTasks(Deque<Runnable> waiting) implements Tasks {
-
-        @Override
-        public <T> Running run(Work<T> work, Consumer<Step> steps, Consumer<Outcome<T>> answer) {
-            boolean[] isOver = {false};
-            waiting.add(() -> {
-                new SameThreadTasks().run(work, steps, answer);
-                isOver[0] = true;
-            });
-            return new Running() {
-                @Override
-                public void cancel() {
-                    // what waits is done all the same
-                }
-
-                @Override
-                public boolean over() {
-                    return isOver[0];
-                }
-            };
-        }
-
-        @Override
-        public void onEventThread(Runnable something) {
-            something.run();
-        }
-
-        @Override
-        public Executor helpers() {
-            return Runnable::run;
-        }
     }
 
     private static Plate plate(String id, String title, List<String> themes, Age age) {

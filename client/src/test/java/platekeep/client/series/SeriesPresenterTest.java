@@ -3,7 +3,9 @@ package platekeep.client.series;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -13,8 +15,11 @@ import platekeep.client.library.Change;
 import platekeep.client.library.Entry;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Saving;
+import platekeep.client.room.LaterTasks;
 import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
+import platekeep.client.room.Workroom;
+import platekeep.client.settings.Settings;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Draft;
 import platekeep.model.plate.Palette;
@@ -48,6 +53,36 @@ class SeriesPresenterTest {
         presenter = presenter(view);
         test.open();
         presenter.entered();
+    }
+
+    @Test
+    void thePlatesThatAreLookedAtAreThereBeforeAllAreRead() {
+        Deque<Runnable> waiting = new ArrayDeque<>();
+        Workroom slow =
+                new Workroom(test.libraries, new LaterTasks(waiting), Settings.in(folder.resolve("slow.properties")));
+        slow.frontIs(test.front);
+        View seen = new View();
+        SeriesPresenter later = new SeriesPresenter(slow, new SeriesDrafts(folder.resolve("slow")), seen);
+        later.entered();
+        slow.open(test.library.folder(), opened -> {});
+        while (seen.state.all().isEmpty()) {
+            waiting.removeFirst().run();
+        }
+        assertThat(seen.state.all()).hasSize(1);
+        assertThat(seen.state.plates()).extracting(SeriesState.Card::words).containsOnly("is being read");
+        later.add();
+        assertThat(test.front.said).contains("The plates are still being read. Try again when all of them are there.");
+        // all plates wait behind those of the series in front
+        waiting.removeLast().run();
+        assertThat(seen.state.plates())
+                .extracting(SeriesState.Card::title)
+                .containsExactly("Kite", "Boat", "Crab", "Gull");
+        assertThat(seen.state.isReading()).isTrue();
+        while (!waiting.isEmpty()) {
+            waiting.removeFirst().run();
+        }
+        assertThat(seen.state.isReading()).isFalse();
+        assertThat(seen.state.plates()).hasSize(4);
     }
 
     private SeriesPresenter presenter(View of) {
