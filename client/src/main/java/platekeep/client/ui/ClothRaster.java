@@ -48,42 +48,68 @@ final class ClothRaster {
         PleatedCloth.fill(pixels, width, originX, scale.pleat(), cloth);
         int first = Math.max(0, (int) Math.floor(-originY / scale.row()) - 1);
         int last = Math.min(drawing.rows() - 1, (int) Math.ceil((height - originY) / scale.row()) + 1);
+        Columns columns = columns(drawing, width, originX);
         for (int row = first; row <= last; row++) {
-            paintRow(pixels, width, height, drawing, row, originX, originY, false);
-            paintRow(pixels, width, height, drawing, row, originX, originY, true);
+            paintRow(pixels, width, height, drawing, row, columns, originY);
         }
         paintTop(image, drawing, originX, originY);
         return image;
     }
 
-    private void paintRow(
-            int[] pixels, int width, int height, Drawing drawing, int row, double ox, double oy, boolean thread) {
+    /**
+     * Where the cables of each position begin that can be seen.
+     *
+     * @param first the first of them
+     * @param dots whole dots from the picture's left edge
+     * @param phases parts of a dot beyond that, of {@value #PHASES}
+     */
+    private record Columns(int first, int[] dots, int[] phases) {}
+
+    private Columns columns(Drawing drawing, int width, double ox) {
         int first = Math.max(0, (int) Math.floor(-ox / scale.pleat()) - 3);
         int last = Math.min(drawing.positions() - 1, (int) Math.ceil((width - ox) / scale.pleat()) + 1);
+        Columns columns =
+                new Columns(first, new int[Math.max(0, last + 1 - first)], new int[Math.max(0, last + 1 - first)]);
         for (int i = first; i <= last; i++) {
-            int rgb = drawing.rgb(row, i);
+            double x = ox + scale.left(i);
+            int whole = (int) Math.floor(x);
+            columns.dots[i - first] = whole;
+            columns.phases[i - first] = (int) ((x - whole) * PHASES);
+        }
+        return columns;
+    }
+
+    /** First the shadows of all cables of the row, then their threads. */
+    private void paintRow(
+            int[] pixels, int width, int height, Drawing drawing, int row, Columns columns, double originY) {
+        double up = originY + scale.top(row, CableKind.UP);
+        double down = originY + scale.top(row, CableKind.DOWN);
+        int upDot = (int) Math.floor(up);
+        int downDot = (int) Math.floor(down);
+        int upPhase = (int) ((up - upDot) * PHASES) * PHASES;
+        int downPhase = (int) ((down - downDot) * PHASES) * PHASES;
+        int[] dots = columns.dots();
+        for (int n = 0; n < dots.length; n++) {
+            if (drawing.rgb(row, columns.first() + n) != Drawing.NOTHING) {
+                boolean isUp = drawing.isUp(row, columns.first() + n);
+                mask((isUp ? upPhase : downPhase) + columns.phases()[n])
+                        .shade(pixels, width, height, dots[n], isUp ? upDot : downDot);
+            }
+        }
+        for (int n = 0; n < dots.length; n++) {
+            int rgb = drawing.rgb(row, columns.first() + n);
             if (rgb != Drawing.NOTHING) {
-                CableKind kind = drawing.kind(row, i);
-                double x = ox + scale.left(i);
-                double y = oy + scale.top(row, kind);
-                int wholeX = (int) Math.floor(x);
-                int wholeY = (int) Math.floor(y);
-                ThreadMask mask = mask(x - wholeX, y - wholeY);
-                if (thread) {
-                    mask.lay(pixels, width, height, wholeX, wholeY, rgb);
-                } else {
-                    mask.shade(pixels, width, height, wholeX, wholeY);
-                }
+                boolean isUp = drawing.isUp(row, columns.first() + n);
+                mask((isUp ? upPhase : downPhase) + columns.phases()[n])
+                        .lay(pixels, width, height, dots[n], isUp ? upDot : downDot, rgb);
             }
         }
     }
 
-    private ThreadMask mask(double fractionX, double fractionY) {
-        int px = (int) (fractionX * PHASES);
-        int py = (int) (fractionY * PHASES);
-        int at = py * PHASES + px;
+    private ThreadMask mask(int at) {
         if (masks[at] == null) {
-            masks[at] = new ThreadMask(scale.cable(), scale.half(), px / (double) PHASES, py / (double) PHASES);
+            masks[at] = new ThreadMask(
+                    scale.cable(), scale.half(), at % PHASES / (double) PHASES, at / PHASES / (double) PHASES);
         }
         return masks[at];
     }

@@ -2,6 +2,8 @@ package platekeep.client.ui;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * One cable of floss as coverage and light for each dot of a small box, so that a cable is painted by mixing rather
@@ -21,6 +23,7 @@ final class ThreadMask {
     private static final int MOST_COLOURS = 256;
 
     private static final int WHOLE = 256;
+    private static final int NO_COLOUR = -1;
 
     /** How far the box reaches beyond the bar, in parts of a half-level, for bulge and shadow. */
     private static final double MARGIN = 0.45;
@@ -39,13 +42,16 @@ final class ThreadMask {
 
     private final int[] keptInShadow;
 
-    /** The dots that a cable changes, line by line: the first, and the one after the last. */
-    private final int[] coverSpans;
+    /** The dots of which a cable leaves nothing, those of which it leaves a part, and those on which its shadow falls. */
+    private final Dots hidden;
 
-    private final int[] shadowSpans;
+    private final Dots mixed;
+    private final Dots shaded;
+    private final int[] mixedKept;
+    private final int[] shadedKept;
 
-    /** The thread of each colour as far as it covers. */
-    private final Map<Integer, int[]> threads = new HashMap<>();
+    private final Map<Integer, Floss> threads = new HashMap<>();
+    private Floss last = new Floss(NO_COLOUR, new int[0], new int[0]);
 
     /**
      * @param barWidth in dots
@@ -67,25 +73,16 @@ final class ThreadMask {
                 sample(x, y, barWidth, barHeight, phaseX, phaseY);
             }
         }
-        this.coverSpans = spans(keptBelow);
-        this.shadowSpans = spans(keptInShadow);
+        this.hidden = dots(at -> keptBelow[at] == 0);
+        this.mixed = dots(at -> keptBelow[at] != 0 && keptBelow[at] != WHOLE);
+        this.shaded = dots(at -> keptInShadow[at] != WHOLE);
+        this.mixedKept = IntStream.of(mixed.places).map(at -> keptBelow[at]).toArray();
+        this.shadedKept =
+                IntStream.of(shaded.places).map(at -> keptInShadow[at]).toArray();
     }
 
-    private int[] spans(int[] kept) {
-        int[] spans = new int[2 * height];
-        for (int y = 0; y < height; y++) {
-            int from = width;
-            int to = 0;
-            for (int x = 0; x < width; x++) {
-                if (kept[y * width + x] != WHOLE) {
-                    from = Math.min(from, x);
-                    to = x + 1;
-                }
-            }
-            spans[2 * y] = from;
-            spans[2 * y + 1] = to;
-        }
-        return spans;
+    private Dots dots(IntPredicate which) {
+        return new Dots(IntStream.range(0, width * height).filter(which), width, height);
     }
 
     private void sample(int x, int y, double barWidth, double barHeight, double phaseX, double phaseY) {
@@ -142,34 +139,55 @@ final class ThreadMask {
     void shade(int[] pixels, int imageWidth, int imageHeight, int barX, int barY) {
         int left = barX - offset;
         int above = barY - offset;
-        int toY = Math.min(height, imageHeight - above);
-        for (int y = Math.max(0, -above); y < toY; y++) {
-            int line = (above + y) * imageWidth + left;
-            int toX = Math.min(shadowSpans[2 * y + 1], imageWidth - left);
-            for (int x = Math.max(shadowSpans[2 * y], -left); x < toX; x++) {
-                pixels[line + x] = part(pixels[line + x], keptInShadow[y * width + x]);
+        boolean whole = shaded.isWithin(imageWidth, imageHeight, left, above);
+        int corner = above * imageWidth + left;
+        int[] offsets = shaded.offsets(imageWidth);
+        int[] kept = shadedKept;
+        for (int n = 0; n < offsets.length; n++) {
+            if (whole || shaded.isWithin(imageWidth, imageHeight, left, above, n)) {
+                int at = corner + offsets[n];
+                pixels[at] = part(pixels[at], kept[n]);
             }
         }
     }
 
     /** Lays a cable of a colour over what is there. */
     void lay(int[] pixels, int imageWidth, int imageHeight, int barX, int barY, int colour) {
-        if (threads.size() > MOST_COLOURS) {
-            threads.clear();
-        }
-        int[] thread = threads.computeIfAbsent(colour, this::thread);
+        Floss thread = threadOf(colour);
         int left = barX - offset;
         int above = barY - offset;
-        int toY = Math.min(height, imageHeight - above);
-        for (int y = Math.max(0, -above); y < toY; y++) {
-            int line = (above + y) * imageWidth + left;
-            int toX = Math.min(coverSpans[2 * y + 1], imageWidth - left);
-            for (int x = Math.max(coverSpans[2 * y], -left); x < toX; x++) {
-                int at = y * width + x;
-                int kept = keptBelow[at];
-                pixels[line + x] = kept == 0 ? thread[at] : thread[at] + part(pixels[line + x], kept);
+        boolean whole = hidden.isWithin(imageWidth, imageHeight, left, above);
+        int corner = above * imageWidth + left;
+        int[] offsets = hidden.offsets(imageWidth);
+        int[] inside = thread.hidden();
+        for (int n = 0; n < offsets.length; n++) {
+            if (whole || hidden.isWithin(imageWidth, imageHeight, left, above, n)) {
+                pixels[corner + offsets[n]] = inside[n];
             }
         }
+        offsets = mixed.offsets(imageWidth);
+        int[] kept = mixedKept;
+        int[] edge = thread.mixed();
+        for (int n = 0; n < offsets.length; n++) {
+            if (whole || mixed.isWithin(imageWidth, imageHeight, left, above, n)) {
+                int at = corner + offsets[n];
+                pixels[at] = edge[n] + part(pixels[at], kept[n]);
+            }
+        }
+    }
+
+    /** The thread of a colour as far as it covers, for the dots it hides and those it leaves a part of. */
+    private record Floss(int colour, int[] hidden, int[] mixed) {}
+
+    private Floss threadOf(int colour) {
+        if (last.colour() != colour) {
+            if (threads.size() > MOST_COLOURS) {
+                threads.clear();
+            }
+            last = threads.computeIfAbsent(
+                    colour, c -> new Floss(c, thread(c, hidden.places), thread(c, mixed.places)));
+        }
+        return last;
     }
 
     /** So many parts of {@value #WHOLE} of a colour, rounded. */
@@ -179,12 +197,13 @@ final class ThreadMask {
         return redBlue | green;
     }
 
-    private int[] thread(int colour) {
-        int[] thread = new int[width * height];
-        for (int at = 0; at < thread.length; at++) {
+    private int[] thread(int colour, int[] places) {
+        int[] thread = new int[places.length];
+        for (int n = 0; n < thread.length; n++) {
+            int at = places[n];
             if (cover[at] > 0) {
                 int most = 255 - part(0xFF, keptBelow[at]);
-                thread[at] = lit(colour >> 16 & 255, at, most) << 16
+                thread[n] = lit(colour >> 16 & 255, at, most) << 16
                         | lit(colour >> 8 & 255, at, most) << 8
                         | lit(colour & 255, at, most);
             }
