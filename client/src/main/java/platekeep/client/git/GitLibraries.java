@@ -59,7 +59,7 @@ public final class GitLibraries implements Libraries {
      * @param helpers where reading in parallel may run
      */
     public GitLibraries(Clock clock, Cache cache, Executor helpers) {
-        this(clock, cache, helpers, Disk.AT_ONCE);
+        this(clock, cache, helpers, Disk.atOnce(helpers));
     }
 
     private GitLibraries(Clock clock, Cache cache, Executor helpers, Disk disk) {
@@ -77,7 +77,7 @@ public final class GitLibraries implements Libraries {
 
     @Override
     public Libraries syncedWhenClosed() {
-        return new GitLibraries(clock, cache, helpers, Disk.WHEN_CLOSED);
+        return new GitLibraries(clock, cache, helpers, Disk.whenClosed());
     }
 
     @Override

@@ -62,7 +62,7 @@ public final class GitSetup {
         if (!Store.isStore(folder)) {
             throw new LibraryException("There is no library in " + folder + ". Nothing was changed.");
         }
-        try (Store store = Store.open(folder, Disk.AT_ONCE)) {
+        try (Store store = Store.open(folder, Disk.atOnce(Runnable::run))) {
             Path attributes = store.repository().getDirectory().toPath().resolve("info/attributes");
             List<String> lines = withoutOurs(attributes);
             StoredConfig config = store.repository().getConfig();

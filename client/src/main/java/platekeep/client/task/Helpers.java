@@ -6,16 +6,18 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Threads that help somebody who works along, one less than the machine has processors. They start when they are first
+ * Threads that help somebody who works along. They are more than the machine has processors, since some only wait for the
+ * disk; who keeps a processor busy asks for no more of them than there are processors. They start when they are first
  * needed, go again soon after, and never keep the program from ending.
  */
 public final class Helpers implements Executor {
     private static final long IDLE_SECONDS = 10;
+    private static final int WAITING = 8;
 
     private final ThreadPoolExecutor threads;
 
     public Helpers() {
-        int most = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+        int most = Math.max(WAITING, Runtime.getRuntime().availableProcessors() - 1);
         threads = new ThreadPoolExecutor(
                 most,
                 most,

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import platekeep.client.cache.Cache;
 import platekeep.client.library.Change;
@@ -40,8 +41,12 @@ final class Workshop {
     final GitLibraries libraries;
 
     Workshop(Path root) {
+        this(root, Runnable::run);
+    }
+
+    Workshop(Path root, Executor helpers) {
         this.root = root;
-        this.libraries = new GitLibraries(clock, new Cache(root.resolve("cache")), Runnable::run);
+        this.libraries = new GitLibraries(clock, new Cache(root.resolve("cache")), helpers);
     }
 
     Library create(String folder) throws LibraryException {

@@ -38,7 +38,7 @@ final class Edit {
     /** Where what lies, as {@link Paths#folded}; made when the first new file wants a place. */
     private Optional<Map<String, String>> folded = Optional.empty();
 
-    /** The plates that come with this saving, by their content. */
+    /** The plates and series that come with this saving, by their content. */
     private final Map<ObjectId, String> ids = new HashMap<>();
 
     private final SortedMap<String, Optional<FileAt>> changes = new TreeMap<>();
@@ -197,6 +197,7 @@ final class Edit {
         byte[] bytes = SeriesText.bytes(series);
         refuseUnreadable(SeriesText.read(series.title(), bytes));
         FileAt file = writing.keep(bytes);
+        ids.put(file.content(), series.id());
         Optional<String> path = seriesFile(shelf, series.id()).map(Map.Entry::getKey);
         if (path.isPresent()) {
             put(path.get(), Optional.of(file));
@@ -228,7 +229,7 @@ final class Edit {
     private void putNew(String path, String id, FileAt file) throws IOException {
         Optional<String> holder = Optional.ofNullable(pathOf().get(Paths.folded(path)));
         Optional<String> heldId =
-                holder.isPresent() ? room.plateOf(at(holder.get()).orElseThrow().content()) : Optional.empty();
+                holder.isPresent() ? idOf(at(holder.get()).orElseThrow().content()) : Optional.empty();
         Optional<String> givesWay = heldId.flatMap(held -> holder).map(Paths::folded);
         PlaceTable places =
                 new PlaceTable(place -> pathOf().containsKey(place) && !givesWay.equals(Optional.of(place)));
@@ -238,6 +239,12 @@ final class Edit {
             put(holder.get(), Optional.empty());
         }
         places.placed().forEach((place, placed) -> put(place, Optional.of(placed)));
+    }
+
+    /** What comes with this saving is not stored yet, so it is not read. */
+    private Optional<String> idOf(ObjectId content) throws IOException {
+        Optional<String> comes = Optional.ofNullable(ids.get(content));
+        return comes.isPresent() ? comes : room.plateOf(content);
     }
 
     private void put(String path, Optional<FileAt> file) {

@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
 import platekeep.client.git.store.FileAt;
+import platekeep.client.git.store.InParts;
 import platekeep.client.git.store.Store;
 import platekeep.client.git.store.Texts;
 import platekeep.client.git.store.TreeFiles;
@@ -170,7 +171,7 @@ public final class Entries {
         for (int from = 0, step = FIRST; from < read.length; from += step, step *= 8) {
             int begin = from;
             int end = Math.min(read.length, from + step);
-            new InParts(helpers)
+            InParts.working(helpers)
                     .each(
                             end - begin,
                             done -> progress.at(begin + done, read.length, "reading plates"),
@@ -222,7 +223,7 @@ public final class Entries {
      */
     public void readOnce(int count, Named<String> paths, Named<ObjectId> contents, Progress progress, Heard heard)
             throws IOException {
-        new InParts(helpers).each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
+        InParts.working(helpers).each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }

@@ -8,50 +8,92 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 
 /**
- * Writing that survives a power cut: bytes first, then the name, then the folder that holds the name. A store that can
- * be made again may put the forcing off until it is closed.
+ * Writing that survives a power cut: bytes first, then the name, then the folder that holds the name. What need not come
+ * one after the other is forced together, which costs hardly more than forcing one of them: a file system with a journal
+ * writes it once for all. A store that can be made again may put the forcing off until it is closed.
  */
-public enum Disk {
-    /** Forces what is written at once. */
-    AT_ONCE,
-    /** Forces nothing until {@link #syncAll} is asked. */
-    WHEN_CLOSED;
-
+public final class Disk {
     private static final boolean FOLDERS_SYNC =
             !System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
 
+    private static final StandardOpenOption TO_SYNC = FOLDERS_SYNC ? StandardOpenOption.READ : StandardOpenOption.WRITE;
+
+    private final boolean atOnce;
+    private final InParts together;
+
+    private Disk(boolean atOnce, Executor helpers) {
+        this.atOnce = atOnce;
+        this.together = InParts.waiting(helpers);
+    }
+
+    /**
+     * Forces what is written at once.
+     *
+     * @param helpers where several files may be waited for besides the calling thread
+     */
+    public static Disk atOnce(Executor helpers) {
+        return new Disk(true, helpers);
+    }
+
+    /** Forces nothing until {@link #syncAll} is asked. */
+    public static Disk whenClosed() {
+        return new Disk(false, Runnable::run);
+    }
+
+    boolean putsOff() {
+        return !atOnce;
+    }
+
     /** Makes the file hold exactly these bytes, or leaves it as it was; the folder's own sync is the caller's. */
     void replace(Path file, byte[] bytes, Path temporary) throws IOException {
+        write(temporary, bytes);
+        sync(List.of(temporary));
+        rename(temporary, file);
+    }
+
+    /** Writes a file that has not got its name yet. */
+    void write(Path temporary, byte[] bytes) throws IOException {
         try (FileChannel channel = FileChannel.open(
                 temporary, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
             ByteBuffer buffer = ByteBuffer.wrap(bytes);
             while (buffer.hasRemaining()) {
                 channel.write(buffer);
             }
-            if (this == AT_ONCE) {
-                channel.force(true);
-            }
         }
+    }
+
+    /** Gives a file its name, in the place of what has it. */
+    void rename(Path temporary, Path file) throws IOException {
         Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
-    /** Forces a file that somebody else wrote to disk; nothing happens where there is none. */
-    void syncFile(Path file) throws IOException {
-        if (this == AT_ONCE && Files.isRegularFile(file)) {
-            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
+    /**
+     * Forces files, and the names in folders where a system asks for that separately, to disk, all together; nothing
+     * happens for what is not there.
+     */
+    void sync(Collection<Path> those) throws IOException {
+        if (atOnce) {
+            List<Path> each = those.stream().distinct().toList();
+            together.each(each.size(), done -> {}, (from, to) -> {
+                for (Path path : each.subList(from, to)) {
+                    force(path);
+                }
+            });
         }
     }
 
-    /** Forces the names in a folder to disk, on systems where that is asked for separately. */
-    void syncFolder(Path folder) throws IOException {
-        if (this == AT_ONCE && FOLDERS_SYNC && Files.isDirectory(folder)) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+    private static void force(Path path) throws IOException {
+        boolean isFolder = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+        boolean isFile = Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS);
+        if (isFolder && FOLDERS_SYNC || isFile && (FOLDERS_SYNC || Files.isWritable(path))) {
+            try (FileChannel channel = FileChannel.open(path, TO_SYNC)) {
                 channel.force(true);
             }
         }
@@ -61,15 +103,7 @@ public enum Disk {
     static void syncAll(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : (Iterable<Path>) files::iterator) {
-                if (Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS)) {
-                    AT_ONCE.syncFolder(file);
-                } else if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                        && (FOLDERS_SYNC || Files.isWritable(file))) {
-                    StandardOpenOption how = FOLDERS_SYNC ? StandardOpenOption.READ : StandardOpenOption.WRITE;
-                    try (FileChannel channel = FileChannel.open(file, how)) {
-                        channel.force(true);
-                    }
-                }
+                force(file);
             }
         }
     }

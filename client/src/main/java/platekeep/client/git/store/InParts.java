@@ -1,4 +1,4 @@
-package platekeep.client.git.plates;
+package platekeep.client.git.store;
 
 import java.io.IOException;
 import java.util.concurrent.CountDownLatch;
@@ -12,17 +12,29 @@ import java.util.function.IntConsumer;
  * Does the same for many things, in parts, on the calling thread and on helpers if any are free. The caller works along,
  * so the work comes to an end even if no helper ever comes.
  */
-final class InParts {
-    private static final int PART = 32;
-
+public final class InParts {
     private final Executor helpers;
+    private final int part;
+    private final int most;
 
-    InParts(Executor helpers) {
+    private InParts(Executor helpers, int part, int most) {
         this.helpers = helpers;
+        this.part = part;
+        this.most = most;
+    }
+
+    /** For work that keeps a processor busy. */
+    public static InParts working(Executor helpers) {
+        return new InParts(helpers, 32, Runtime.getRuntime().availableProcessors() - 1);
+    }
+
+    /** For work that waits, for the disk or another machine. */
+    public static InParts waiting(Executor helpers) {
+        return new InParts(helpers, 1, 8);
     }
 
     /** What is done for the things from one number to another, the last one not included. */
-    interface Part {
+    public interface Part {
         void each(int from, int to) throws IOException;
     }
 
@@ -32,9 +44,9 @@ final class InParts {
      * @param told hears on the calling thread how many are done
      * @param work is given each number from 0 below {@code count} once, in parts
      */
-    void each(int count, IntConsumer told, Part work) throws IOException {
-        Round round = new Round(count, work);
-        int wanted = Math.min(Runtime.getRuntime().availableProcessors() - 1, (count - 1) / PART);
+    public void each(int count, IntConsumer told, Part work) throws IOException {
+        Round round = new Round(count, part, work);
+        int wanted = Math.min(most, (count - 1) / part);
         for (int i = 0; i < wanted; i++) {
             round.ask(helpers);
         }
@@ -46,16 +58,18 @@ final class InParts {
     /** One round of work that several threads share. */
     private static final class Round {
         private final int count;
+        private final int part;
         private final Part work;
         private final AtomicInteger next = new AtomicInteger();
         private final AtomicInteger done = new AtomicInteger();
         private final AtomicReference<Exception> failure = new AtomicReference<>();
         private final CountDownLatch all;
 
-        Round(int count, Part work) {
+        Round(int count, int part, Part work) {
             this.count = count;
+            this.part = part;
             this.work = work;
-            this.all = new CountDownLatch((count + PART - 1) / PART);
+            this.all = new CountDownLatch((count + part - 1) / part);
         }
 
         void ask(Executor helpers) {
@@ -67,8 +81,8 @@ final class InParts {
         }
 
         void parts(IntConsumer told) {
-            for (int from = next.getAndAdd(PART); from < count; from = next.getAndAdd(PART)) {
-                int to = Math.min(count, from + PART);
+            for (int from = next.getAndAdd(part); from < count; from = next.getAndAdd(part)) {
+                int to = Math.min(count, from + part);
                 try {
                     if (failure.get() == null) {
                         work.each(from, to);

@@ -17,12 +17,10 @@ import org.eclipse.jgit.lib.ObjectId;
 final class Journal {
     private static final long SETTLED_MILLIS = 2_000;
 
-    private final Disk disk;
     private final Path gitFolder;
     private final Path note;
 
-    Journal(Path gitFolder, Disk disk) {
-        this.disk = disk;
+    Journal(Path gitFolder) {
         this.gitFolder = gitFolder;
         this.note = gitFolder.resolve("platekeep.saving");
     }
@@ -54,9 +52,9 @@ final class Journal {
         }
     }
 
-    void write(Note what) throws IOException {
-        disk.replace(note, what.text().getBytes(StandardCharsets.US_ASCII), gitFolder.resolve("platekeep.noting"));
-        disk.syncFolder(gitFolder);
+    /** Lets the note be written with other files. */
+    void into(Together together, Note what) {
+        together.put(note, what.text().getBytes(StandardCharsets.US_ASCII), gitFolder.resolve("platekeep.noting"));
     }
 
     Optional<Note> left() throws IOException {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jgit.errors.LargeObjectException;
@@ -51,13 +52,13 @@ public final class Store implements AutoCloseable {
         this.repository = repository;
         this.folder = folder;
         this.disk = disk;
-        this.workTree = new WorkTree(folder, repository.getDirectory().toPath(), disk);
+        this.workTree = new WorkTree(folder, repository.getDirectory().toPath());
         setForcing();
     }
 
     /** Puts JGit's own forcing off by the store's settings, and on again when the store is closed. */
     private void setForcing() throws IOException {
-        if (disk == Disk.WHEN_CLOSED) {
+        if (disk.putsOff()) {
             StoredConfig config = repository.getConfig();
             config.setBoolean(CORE, null, "fsyncObjectFiles", false);
             config.setBoolean(CORE, null, "fsyncRefFiles", false);
@@ -91,7 +92,7 @@ public final class Store implements AutoCloseable {
                 .build();
         repository.create(false);
         pointHeadAtMain(repository);
-        disk.syncFolder(root);
+        disk.sync(List.of(root));
         return new Store(repository, root, disk);
     }
 
@@ -226,7 +227,7 @@ public final class Store implements AutoCloseable {
     @Override
     public void close() throws IOException {
         repository.close();
-        if (disk == Disk.WHEN_CLOSED) {
+        if (disk.putsOff()) {
             StoredConfig config = repository.getConfig();
             config.unset(CORE, null, "fsyncObjectFiles");
             config.unset(CORE, null, "fsyncRefFiles");

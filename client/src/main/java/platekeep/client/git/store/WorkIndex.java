@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jgit.dircache.DirCache;
@@ -40,7 +41,7 @@ final class WorkIndex {
     /** The list while nobody else may write it. */
     interface Held {
         /**
-         * Writes the list and lets it go.
+         * Writes the list and lets it go; its folder is not forced to disk yet.
          *
          * @param all all files of the newest version
          */
@@ -132,7 +133,6 @@ final class WorkIndex {
             }
             disk.replace(file(), bytes.whole(), lock);
             isOver = true;
-            disk.syncFolder(file().getParent());
         }
 
         @Override
@@ -185,8 +185,7 @@ final class WorkIndex {
         if (!locked.commit()) {
             throw new IOException("the list of files could not be written");
         }
-        disk.syncFile(file());
-        disk.syncFolder(file().getParent());
+        disk.sync(List.of(file()));
     }
 
     private Path file() {

@@ -26,16 +26,14 @@ import org.eclipse.jgit.lib.ObjectInserter;
  * nothing is written through one.
  */
 public final class WorkTree {
-    private static final String TEMPORARY = "platekeep-writing";
+    private static final String TEMPORARY = "platekeep-writing-";
 
     private static final Set<OpenOption> READING = Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
 
-    private final Disk disk;
     private final Path root;
     private final Path gitFolder;
 
-    WorkTree(Path root, Path gitFolder, Disk disk) {
-        this.disk = disk;
+    WorkTree(Path root, Path gitFolder) {
         this.root = root;
         this.gitFolder = gitFolder;
     }
@@ -128,14 +126,14 @@ public final class WorkTree {
         return throughLink(at(path).getParent());
     }
 
-    /** Puts a file there, whole or not at all. Call {@link #sync} afterwards. */
-    void write(String path, byte[] bytes) throws IOException {
+    /** Lets a file be put there, whole or not at all, with others; the {@link #folders} are the caller's. */
+    void into(Together together, String path, byte[] bytes) throws IOException {
         Path file = at(path);
         if (isThroughLink(path)) {
             throw new LinkOnTheWay(path);
         }
         Files.createDirectories(file.getParent());
-        disk.replace(file, bytes, gitFolder.resolve(TEMPORARY));
+        together.put(file, bytes, gitFolder.resolve(TEMPORARY + together.size()));
     }
 
     /** Takes a file out, and the folders that are empty without it. */
@@ -151,17 +149,15 @@ public final class WorkTree {
         }
     }
 
-    /** Forces the names of these files to disk. */
-    void sync(Collection<String> paths) throws IOException {
+    /** The folders that hold the names of these files, and those above them. */
+    Set<Path> folders(Collection<String> paths) throws IOException {
         Set<Path> folders = new LinkedHashSet<>();
         for (String path : paths) {
             for (Path folder = at(path).getParent(); folder.startsWith(root); folder = folder.getParent()) {
                 folders.add(folder);
             }
         }
-        for (Path folder : folders) {
-            disk.syncFolder(folder);
-        }
+        return folders;
     }
 
     /** Nothing is written through a link; the message names the file. */

@@ -3,11 +3,9 @@ package platekeep.client.git.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.eclipse.jgit.lib.CommitBuilder;
 import org.eclipse.jgit.lib.Constants;
@@ -30,16 +28,15 @@ public final class Writing implements AutoCloseable {
     private final StoreLock lock;
     private final Journal journal;
     private final WorkIndex index;
-    private final ObjectInserter inserter;
+    private final NewObjects inserter;
     private final ObjectReader reader;
-    private final Set<ObjectId> inserted = new LinkedHashSet<>();
 
     private Writing(Store store, StoreLock lock) {
         this.store = store;
         this.lock = lock;
-        this.journal = new Journal(gitFolder(store), store.disk());
+        this.journal = new Journal(gitFolder(store));
         this.index = new WorkIndex(store.repository(), store.workTree(), store.disk());
-        this.inserter = new Noting(store.repository().newObjectInserter(), inserted);
+        this.inserter = new NewObjects(store.repository(), store.disk());
         this.reader = inserter.newReader();
     }
 
@@ -130,20 +127,37 @@ public final class Writing implements AutoCloseable {
     public void moveTo(Optional<ObjectId> before, ObjectId after, Map<String, Optional<FileAt>> changes, Facts facts)
             throws IOException, LibraryException {
         refuseHandEdits(before, changes);
+        inserter.alsoForced(after);
         advance(before, after, changes, facts);
     }
 
     private void advance(Optional<ObjectId> before, ObjectId after, Map<String, Optional<FileAt>> changes, Facts facts)
             throws IOException, LibraryException {
         String branch = store.branch().orElseThrow(Refusals::onOldVersion);
-        flush();
-        WorkIndex.Held locked = index.lock(changes);
+        prepare(new Journal.Note(before, Optional.of(after)));
+        WorkIndex.Held locked = lockIndex(changes);
         try {
-            journal.write(new Journal.Note(before, Optional.of(after)));
             move(branch, before, after, facts);
             settle(after, changes, locked);
         } finally {
             locked.unlock();
+        }
+    }
+
+    /** All that has to be on disk before a name moves. No lock of what follows is older than the note. */
+    private void prepare(Journal.Note note) throws IOException {
+        Together together = new Together(store.disk());
+        inserter.into(together);
+        journal.into(together, note);
+        together.write();
+    }
+
+    private WorkIndex.Held lockIndex(Map<String, Optional<FileAt>> changes) throws IOException {
+        try {
+            return index.lock(changes);
+        } catch (IOException | RuntimeException e) {
+            journal.clear();
+            throw e;
         }
     }
 
@@ -160,14 +174,13 @@ public final class Writing implements AutoCloseable {
             journal.clear();
             throw Refusals.movedOn();
         }
-        store.disk().syncFolder(gitFolder(store).resolve(branch).getParent());
+        store.disk().sync(List.of(gitFolder(store).resolve(branch).getParent()));
     }
 
     /** The version is made; whatever fails from here on is finished by the next writer. */
     private void settle(ObjectId after, Map<String, Optional<FileAt>> changes, WorkIndex.Held locked) {
         try {
-            writeFiles(changes);
-            locked.mend(store.files(after));
+            follow(changes, store.files(after), locked);
             journal.clear();
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "version saved; the files in the folder will follow", e);
@@ -181,8 +194,7 @@ public final class Writing implements AutoCloseable {
      * @param before what stood there; empty for nothing
      */
     public void name(String ref, Optional<ObjectId> before, ObjectId after) throws IOException, LibraryException {
-        flush();
-        journal.write(new Journal.Note(Optional.empty(), Optional.empty()));
+        prepare(new Journal.Note(Optional.empty(), Optional.empty()));
         RefUpdate update = store.repository().updateRef(ref);
         update.setExpectedOldObjectId(before.orElse(ObjectId.zeroId()));
         update.setNewObjectId(after);
@@ -196,20 +208,8 @@ public final class Writing implements AutoCloseable {
                 && result != RefUpdate.Result.NO_CHANGE) {
             throw Refusals.movedOn();
         }
-        store.disk().syncFolder(gitFolder(store).resolve(ref).getParent());
-        store.disk().syncFolder(gitFolder(store).resolve(Constants.R_TAGS));
-    }
-
-    private void flush() throws IOException {
-        inserter.flush();
-        Path objects = gitFolder(store).resolve("objects");
-        Set<Path> folders = new LinkedHashSet<>();
-        inserted.forEach(id -> folders.add(objects.resolve(id.name().substring(0, 2))));
-        for (Path folder : folders) {
-            store.disk().syncFolder(folder);
-        }
-        store.disk().syncFolder(objects);
-        inserted.clear();
+        Path git = gitFolder(store);
+        store.disk().sync(List.of(git.resolve(ref).getParent(), git.resolve(Constants.R_TAGS)));
     }
 
     private void refuseHandEdits(Optional<ObjectId> before, Map<String, Optional<FileAt>> changes)
@@ -235,7 +235,17 @@ public final class Writing implements AutoCloseable {
         }
     }
 
-    private void writeFiles(Map<String, Optional<FileAt>> changes) throws IOException {
+    /** Writes files in the folder, then the list of files, and forces both to disk. */
+    private void follow(Map<String, Optional<FileAt>> changes, TreeFiles all, WorkIndex.Held locked)
+            throws IOException {
+        Together together = new Together(store.disk());
+        writeFiles(changes, together);
+        locked.mend(all);
+        together.folders(List.of(gitFolder(store)));
+        together.write();
+    }
+
+    private void writeFiles(Map<String, Optional<FileAt>> changes, Together together) throws IOException {
         Map<String, Optional<FileAt>> sorted = new TreeMap<>(changes);
         for (Map.Entry<String, Optional<FileAt>> change : sorted.entrySet()) {
             if (change.getValue().isEmpty() && FileNames.allowed(change.getKey())) {
@@ -245,11 +255,16 @@ public final class Writing implements AutoCloseable {
         for (Map.Entry<String, Optional<FileAt>> change : sorted.entrySet()) {
             Optional<FileAt> file = change.getValue().filter(FileAt::isPlain);
             if (file.isPresent()) {
-                store.workTree().write(change.getKey(), store.bytes(file.get().content()));
+                store.workTree()
+                        .into(together, change.getKey(), store.bytes(file.get().content()));
+                if (together.isMuch()) {
+                    together.names();
+                }
             }
         }
-        store.workTree()
-                .sync(sorted.keySet().stream().filter(FileNames::allowed).toList());
+        together.names();
+        together.folders(store.workTree()
+                .folders(sorted.keySet().stream().filter(FileNames::allowed).toList()));
     }
 
     private void recover() throws IOException {
@@ -283,8 +298,7 @@ public final class Writing implements AutoCloseable {
         }
         WorkIndex.Held locked = index.lock(changes);
         try {
-            writeFiles(toWrite);
-            locked.mend(now);
+            follow(toWrite, now, locked);
         } finally {
             locked.unlock();
         }
@@ -295,28 +309,5 @@ public final class Writing implements AutoCloseable {
         reader.close();
         inserter.close();
         lock.close();
-    }
-
-    /** Notes which objects it is given, so that their folders can be forced to disk. */
-    private static final class Noting extends ObjectInserter.Filter {
-        private final ObjectInserter target;
-        private final Set<ObjectId> inserted;
-
-        Noting(ObjectInserter target, Set<ObjectId> inserted) {
-            this.target = target;
-            this.inserted = inserted;
-        }
-
-        @Override
-        protected ObjectInserter delegate() {
-            return target;
-        }
-
-        @Override
-        public ObjectId insert(int type, byte[] data, int offset, int length) throws IOException {
-            ObjectId id = super.insert(type, data, offset, length);
-            inserted.add(id);
-            return id;
-        }
     }
 }

@@ -49,7 +49,7 @@ class VersionIndexGitTest {
     @Test
     void whatWasKeptIsTakenOverAndExtendedByWhatIsNew() throws Exception {
         BlindSystem.install();
-        try (Store store = Store.create(root, Disk.WHEN_CLOSED)) {
+        try (Store store = Store.create(root, Disk.whenClosed())) {
             List<ObjectId> made = new ArrayList<>();
             for (int i = 0; i < IndexFile.WORTH_KEEPING + 1; i++) {
                 made.add(0, save(store, START.plusSeconds(i), PATH, "Kite " + i));
@@ -74,7 +74,7 @@ class VersionIndexGitTest {
     @Test
     void aClockThatWentBackDoesNotTurnTheOrderOfVersions() throws Exception {
         BlindSystem.install();
-        try (Store store = Store.create(root, Disk.WHEN_CLOSED)) {
+        try (Store store = Store.create(root, Disk.whenClosed())) {
             ObjectId first = save(store, START, PATH, "one");
             ObjectId second = save(store, START.minusSeconds(9999), PATH, "two");
             VersionIndex index = new VersionIndex(store.repository(), new IndexFile(new Cache(root), "a"));
@@ -89,7 +89,7 @@ class VersionIndexGitTest {
     @Test
     void anIndexThatWasCutOffOrDamagedOrDeletedIsMadeAnew() throws Exception {
         BlindSystem.install();
-        try (Store store = Store.create(root, Disk.WHEN_CLOSED)) {
+        try (Store store = Store.create(root, Disk.whenClosed())) {
             List<ObjectId> made = new ArrayList<>();
             for (int i = 0; i < IndexFile.WORTH_KEEPING; i++) {
                 made.add(0, save(store, START.plusSeconds(i), PATH, "Kite " + i));
