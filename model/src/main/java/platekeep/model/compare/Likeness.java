@@ -1,5 +1,6 @@
 package platekeep.model.compare;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import platekeep.model.plate.Row;
@@ -62,6 +63,22 @@ final class Likeness {
 
     boolean equal(int beforeRow, int afterRow) {
         return beforeClass[beforeRow] == afterClass[afterRow];
+    }
+
+    /** For each row of the earlier plate the row equal to it, where both have cables and stand once in their plate; else -1. */
+    int[] onlyEquals() {
+        int[] counts = new int[2 * classes()];
+        int[] there = new int[classes()];
+        for (int rowClass : beforeClass) {
+            counts[2 * rowClass]++;
+        }
+        for (int j = 0; j < afterClass.length; j++) {
+            counts[2 * afterClass[j] + 1]++;
+            there[afterClass[j]] = j;
+        }
+        return Arrays.stream(beforeClass)
+                .map(c -> !blankClass[c] && counts[2 * c] == 1 && counts[2 * c + 1] == 1 ? there[c] : -1)
+                .toArray();
     }
 
     boolean isBlank(int beforeRow) {

@@ -2,9 +2,10 @@ package platekeep.model.compare;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Optional;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 import platekeep.model.stitch.Labels;
@@ -50,16 +51,23 @@ public record PlateEdit(
         Grid moved = followed.movedSideways(sideways);
         RowPairing pairing = RowPairing.of(before, after, moved, afterCells, RowPairing.By.LIKENESS);
         boolean turned = pairing.isTurnedOver();
-        if (!turned && (pairing.pairedEqual(moved, afterCells) * 2 < drawn(moved) || pairing.movesRows())) {
-            RowPairing other = RowPairing.of(
-                            turnedOver(before), after, moved.turnedOver(), afterCells, RowPairing.By.LIKENESS)
-                    .turnedOver();
-            turned = other.isTurnedOver() && explainsMore(other, pairing, moved, afterCells);
-            pairing = turned ? other : pairing;
-        }
         Reader reader = new Reader(before, after, beforeCells, afterCells, followed, sideways);
         PlateEdit read = reader.read(turned, pairing);
-        return turned || !pairing.restsOnLikeness() ? read : reader.plainest(read, moved);
+        if (turned || !pairing.restsOnLikeness()) {
+            return read;
+        }
+        PlateEdit plainest = reader.plainest(read, moved);
+        return reader.turned(moved)
+                .filter(other -> other.isPlainer(plainest, beforeCells, afterCells, moved))
+                .orElse(plainest);
+    }
+
+    /** Whether a reading as turned over tells more plainly what another one tells; rows take cables along where they can. */
+    private boolean isPlainer(PlateEdit other, Grid before, Grid after, Grid moved) {
+        boolean mirrored = other.picture().rowSign() < 0
+                || other.figures().values().stream().anyMatch(motion -> motion.rowSign() < 0);
+        return pairing.pairedEqual(moved, after) >= other.pairing().pairedEqual(moved, after)
+                && words(before, after) < other.words(before, after) + (mirrored ? 1 : 0);
     }
 
     /** Reads what else happened once it is said which row is which. */
@@ -72,6 +80,14 @@ public record PlateEdit(
             Renaming renaming =
                     Renaming.of(before.palette(), after.palette(), counts(beforeCells, afterCells, pairing, motions));
             return new PlateEdit(turned, pairing, motions.picture(), Map.copyOf(motions.figures()), renaming);
+        }
+
+        /** The picture taken to be turned upside down, rows and all, if they then stand in the opposite order. */
+        Optional<PlateEdit> turned(Grid moved) {
+            RowPairing pairing = RowPairing.of(
+                            turnedOver(before), after, moved.turnedOver(), afterCells, RowPairing.By.LIKENESS)
+                    .turnedOver();
+            return pairing.isTurnedOver() ? Optional.of(read(true, pairing)) : Optional.empty();
         }
 
         /**
@@ -90,9 +106,18 @@ public record PlateEdit(
             RowPairing plain = first.pairing();
             if (plain.leavesEqualsApart(moved, afterCells)) {
                 PlateEdit equals = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.EQUALS));
+                int equal = plain.pairedEqual(moved, afterCells);
                 if (equals.words(beforeCells, afterCells) < words
-                        && equals.pairing().pairedEqual(moved, afterCells) >= plain.pairedEqual(moved, afterCells)) {
+                        && equals.pairing().pairedEqual(moved, afterCells) >= equal) {
                     return equals;
+                }
+                PlateEdit shifted = plain.withRowsMoved(before, after, moved, afterCells).stream()
+                        .filter(pairing -> pairing.pairedEqual(moved, afterCells) >= equal)
+                        .map(pairing -> read(false, pairing))
+                        .min(Comparator.comparingInt(read -> read.words(beforeCells, afterCells)))
+                        .orElse(first);
+                if (shifted.words(beforeCells, afterCells) < words) {
+                    return shifted;
                 }
             }
             return before.rows().size() != after.rows().size() ? first : plainestInPlace(first, words);
@@ -121,8 +146,10 @@ public record PlateEdit(
 
     /** How much there is to tell of this reading: cables that it leaves unexplained, rows and figures that it moves. */
     private int words(Grid before, Grid after) {
+        RowPairing rows = turnedOver ? pairing.turnedOver() : pairing;
         return unexplained(before, after)
-                + 2 * pairing.rowsMovedOrUnpaired()
+                + 2 * rows.rowsMovedOrUnpaired()
+                + (turnedOver ? 3 : 0)
                 + 3 * figures.size()
                 + (picture.isNone() ? 0 : 3);
     }
@@ -146,25 +173,10 @@ public record PlateEdit(
         return missed;
     }
 
-    /** Whether far more rows stand as they were once the picture is taken for turned upside down. */
-    private static boolean explainsMore(RowPairing turned, RowPairing plain, Grid before, Grid after) {
-        int equal = turned.pairedEqual(before, after);
-        int plainly = plain.pairedEqual(before, after);
-        int drawn = drawn(before);
-        boolean mostly = equal > 1 && equal * 2 >= drawn && equal > 2 * plainly;
-        return mostly || equal > plainly && equal * 5 >= drawn * 4 && plain.movesRows();
-    }
-
     private static Plate turnedOver(Plate plate) {
         List<Row> rows = new ArrayList<>(plate.rows());
         Collections.reverse(rows);
         return plate.edit().rows(rows).build();
-    }
-
-    private static int drawn(Grid grid) {
-        return (int) IntStream.range(0, grid.height())
-                .filter(i -> !Grid.isBlank(grid.row(i)))
-                .count();
     }
 
     private static Grid follow(Grid cells, Map<Character, Character> letters) {

@@ -2,6 +2,7 @@ package platekeep.model.compare;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +21,8 @@ import platekeep.model.stitch.RowIds;
  * the ids of an id-less plate were derived from its text they count as its ids. Rows with different ids are two rows.
  */
 public final class RowPairing {
+    private static final int MOST_MOVED = 4;
+
     private final int[] toAfter;
     private final int[] toBefore;
     private final boolean[] uncertainBefore;
@@ -59,10 +62,53 @@ public final class RowPairing {
             if (by == By.PLACE && before.rows().size() == after.rows().size()) {
                 pairing.pairInPlace(pairing.new OwnIds(before, after));
             } else {
-                pairing.pairByLikeness(before, after, new Likeness(beforeCells, afterCells, by == By.EQUALS));
+                pairing.pairByLikeness(
+                        pairing.pairedAfterRows(),
+                        pairing.new OwnIds(before, after),
+                        new Likeness(beforeCells, afterCells, by == By.EQUALS));
             }
         }
         return pairing;
+    }
+
+    /**
+     * Other ways to pair: rows that stand once on each side and that this pairing does not bring together, a run of
+     * neighbours at a time, are taken to have moved past the others, and those are paired by likeness. The longest runs,
+     * at most {@value #MOST_MOVED}.
+     */
+    List<RowPairing> withRowsMoved(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
+        Likeness likeness = new Likeness(beforeCells, afterCells, false);
+        int[] equals = likeness.onlyEquals();
+        Alignment.Allowed own = new OwnIds(before, after);
+        List<int[]> runs = new ArrayList<>();
+        for (int i = 0; i < toAfter.length; i++) {
+            int from = i;
+            while (i < toAfter.length
+                    && equals[i] >= 0
+                    && toAfter[i] != equals[i]
+                    && own.pair(i, equals[i])
+                    && equals[i] - i == equals[from] - from) {
+                i++;
+            }
+            if (i > from) {
+                runs.add(new int[] {from, i--});
+            }
+        }
+        return runs.stream()
+                .sorted(Comparator.comparingInt(run -> run[0] - run[1]))
+                .limit(MOST_MOVED)
+                .map(run -> {
+                    RowPairing other = new RowPairing(toAfter.length, toBefore.length);
+                    other.restsOnLikeness = true;
+                    other.pairById(before, after, beforeCells, afterCells);
+                    int[] anchors = other.pairedAfterRows();
+                    for (int i = run[0]; i < run[1]; i++) {
+                        other.pair(i, equals[i]);
+                    }
+                    other.pairByLikeness(anchors, other.new OwnIds(before, after), likeness);
+                    return other;
+                })
+                .toList();
     }
 
     private void pairInPlace(Alignment.Allowed allowed) {
@@ -283,9 +329,8 @@ public final class RowPairing {
         return best;
     }
 
-    private void pairByLikeness(Plate before, Plate after, Likeness likeness) {
-        OwnIds free = new OwnIds(before, after);
-        int[] paired = pairedAfterRows();
+    /** @param paired rows of the later plate, in order, whose partners are known and stand between the others */
+    private void pairByLikeness(int[] paired, Alignment.Allowed free, Likeness likeness) {
         boolean[] kept =
                 Increasing.longest(Arrays.stream(paired).map(j -> toBefore[j]).toArray());
         int b = 0;

@@ -14,10 +14,11 @@ import platekeep.model.plate.CodePoints;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Line;
 import platekeep.model.plate.Palette;
+import platekeep.model.plate.Plate;
 import platekeep.model.plate.Value;
 
 /** The palette: keys given out, renamed and taken away, entries changed. */
-final class ColoursTogether {
+public final class ColoursTogether {
     private final Together both;
     private final Map<Character, Optional<Colour>> dropped = new LinkedHashMap<>();
 
@@ -166,6 +167,13 @@ final class ColoursTogether {
                 .entrySet()
                 .removeIf(e -> e.getValue().isEmpty()
                         && (named.contains(e.getKey()) || letters.contains(finished.letter(e.getKey()))));
+    }
+
+    /** The keys that the open clashes of a plate name. */
+    public static Set<Character> named(Plate plate) {
+        Set<Character> letters = new HashSet<>();
+        plate.clashes().forEach(c -> letters(c, letters));
+        return letters;
     }
 
     private static void letters(Clash clash, Set<Character> letters) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
 import platekeep.model.join.edits.change.Change;
+import platekeep.model.join.edits.change.ColoursTogether;
 import platekeep.model.join.edits.change.Fresh;
 import platekeep.model.join.edits.change.Grid;
 import platekeep.model.join.edits.change.Undetermined;
@@ -121,6 +122,7 @@ public final class Studio {
                 .filter(k -> !change.entries.containsKey(k) && !change.keys.containsKey(k))
                 .filter(k -> base.marks().stream().noneMatch(m -> m.colour() == k) || least > 0)
                 .filter(k -> base.lines().stream().noneMatch(m -> m.colour() == k) || least > 0)
+                .filter(k -> !ColoursTogether.named(base).contains(k) || least > 0)
                 .toList();
     }
 
