@@ -9,8 +9,10 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import platekeep.client.cache.Cache;
+import platekeep.client.command.desk.Carrier;
 import platekeep.client.command.desk.Means;
 import platekeep.client.command.desk.Samples;
+import platekeep.client.command.desk.Scans;
 import platekeep.client.command.desk.Screen;
 import platekeep.client.command.desk.SetUp;
 import platekeep.client.command.desk.Trouble;
@@ -52,6 +54,16 @@ final class Parts implements Means {
             SampleLibrary sample = SampleLibrary.in(parent);
             return (sample.isThere() ? sample : SampleLibrary.make(parent, libraries())).workshop();
         };
+    }
+
+    @Override
+    public Scans scans() {
+        return new Collecting(folders.data());
+    }
+
+    @Override
+    public Carrier carrier() {
+        return new Collecting(folders.data());
     }
 
     @Override

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import platekeep.client.draft.Drafts;
-import platekeep.client.library.Change;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
-import platekeep.client.library.Saving;
 import platekeep.client.room.LibraryNames;
 import platekeep.client.room.Place;
 import platekeep.client.room.Workroom;
@@ -86,8 +84,11 @@ public final class CarryPresenter {
             offerToCompare(plan);
             return;
         }
-        room.work(
-                progress -> carried(plan),
+        room.save(
+                progress -> {
+                    plan.carry();
+                    return plan.reason() + ".";
+                },
                 done -> {
                     room.front().say(done);
                     tell(plan);
@@ -99,26 +100,6 @@ public final class CarryPresenter {
     private void tell(Plan plan) {
         room.changed(plan.to());
         room.changed(plan.load().from());
-    }
-
-    /** First there, then here: if the second cannot be done the plates are in both, and that is said. */
-    private static String carried(Plan plan) throws LibraryException {
-        List<Change> there = plan.changesThere();
-        if (!there.isEmpty()) {
-            plan.to().save(new Saving(there, plan.reason(), Optional.empty(), plan.seen()));
-        }
-        if (plan.way() == Way.MOVE) {
-            Load load = plan.load();
-            try {
-                load.from().save(new Saving(plan.changesHere(), plan.reason(), Optional.empty(), load.seen()));
-            } catch (LibraryException e) {
-                throw new LibraryException(
-                        Plan.titles(plan.carried()) + " is in \"" + plan.toName() + "\" now, and also still in \""
-                                + plan.fromName() + "\", since it could not be put away there: " + e.getMessage(),
-                        e);
-            }
-        }
-        return plan.reason() + ".";
     }
 
     private void offerToCompare(Plan plan) {

@@ -11,6 +11,7 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.Picture;
+import platekeep.client.library.Saving;
 import platekeep.client.library.Version;
 import platekeep.client.room.LibraryNames;
 import platekeep.model.plate.Plate;
@@ -112,6 +113,24 @@ record Plan(
             load.picturesOf(plate).forEach(picture -> changes.add(new Change.PutPictureAway(picture)));
         }
         return changes;
+    }
+
+    /** Does it: first there, then here; if the second cannot be done the plates are in both, and that is said. */
+    void carry() throws LibraryException {
+        List<Change> there = changesThere();
+        if (!there.isEmpty()) {
+            to.save(new Saving(there, reason(), Optional.empty(), seen));
+        }
+        if (way == Way.MOVE) {
+            try {
+                load.from().save(new Saving(changesHere(), reason(), Optional.empty(), load.seen()));
+            } catch (LibraryException e) {
+                throw new LibraryException(
+                        titles(carried()) + " is in \"" + toName() + "\" now, and also still in \"" + fromName()
+                                + "\", since it could not be put away there: " + e.getMessage(),
+                        e);
+            }
+        }
     }
 
     private static String name(Picture picture) {

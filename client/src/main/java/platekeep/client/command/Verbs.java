@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import platekeep.client.command.collect.CarryVerb;
+import platekeep.client.command.collect.ScanVerb;
+import platekeep.client.command.collect.SeriesVerb;
 import platekeep.client.command.desk.Desk;
 import platekeep.client.command.desk.Exit;
 import platekeep.client.command.desk.Trouble;
@@ -44,6 +47,9 @@ public final class Verbs {
             "join",
             "check",
             "tag",
+            "scan",
+            "series",
+            "carry",
             "save",
             "name",
             "put-away",
@@ -121,6 +127,9 @@ public final class Verbs {
                     case "join" -> new JoinVerb(desk);
                     case "check" -> new CheckVerb(desk);
                     case "tag" -> new TagVerb(desk);
+                    case "scan" -> new ScanVerb(desk);
+                    case "series" -> new SeriesVerb(desk);
+                    case "carry" -> new CarryVerb(desk);
                     case "save" -> new SaveVerb(desk);
                     case "name" -> new NameVerb(desk);
                     case "put-away" -> new PutAwayVerb(desk);

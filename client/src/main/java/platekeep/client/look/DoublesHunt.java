@@ -23,6 +23,9 @@ final class DoublesHunt implements Hunt {
     /** From this share of their places on that agree, two pictures are near doubles. */
     private static final double AGREE = 0.92;
 
+    /** What is found is told of first when so great a part is compared, then each time when it is twice as much. */
+    private static final int FIRST_TOLD = 16;
+
     private final List<Library> libraries;
     private final Sights sights;
     private List<Sight> all = List.of();
@@ -42,12 +45,17 @@ final class DoublesHunt implements Hunt {
         for (int i = 0; i < groupOf.length; i++) {
             groupOf[i] = i;
         }
+        int next = looks.readings() / FIRST_TOLD;
         for (int reading = 0; reading < looks.readings(); reading++) {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }
             if (reading % 50 == 0) {
                 progress.at(reading, looks.readings(), "comparing plates");
+            }
+            if (reading > 0 && reading == next) {
+                next *= 2;
+                found.accept(finds());
             }
             int one = looks.owner(reading);
             for (Looks.Near near : looks.after(reading, LEAST)) {

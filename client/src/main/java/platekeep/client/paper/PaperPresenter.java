@@ -323,7 +323,7 @@ public final class PaperPresenter implements RoomListener {
     }
 
     private void save(Library library, List<Sheet> changed, String reason) {
-        room.work(
+        room.save(
                 progress -> {
                     List<Change> changes = changed.stream()
                             .map(sheet -> (Change) new Change.PutPlate(sheet.now()))

@@ -26,7 +26,7 @@ public final class LibraryNames {
     /**
      * @param own the name that each says for itself
      */
-    static LibraryNames of(Map<Library, String> own) {
+    public static LibraryNames of(Map<Library, String> own) {
         Map<String, List<Library>> byName = new LinkedHashMap<>();
         own.forEach(
                 (library, name) -> byName.computeIfAbsent(name.strip().toLowerCase(Locale.ROOT), n -> new ArrayList<>())

@@ -197,6 +197,26 @@ public final class Workroom {
         return tasks.run(work, told(done, otherwise));
     }
 
+    /** Saves something in the background; that it is being saved is said until it is done. */
+    public <T> Tasks.Running save(Tasks.Work<T> work, Consumer<T> done) {
+        return save(work, done, () -> {});
+    }
+
+    /** The same, where something has to be set right again after it went wrong. */
+    public <T> Tasks.Running save(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
+        front.busy("Saving …");
+        return work(
+                work,
+                saved -> {
+                    front.busy("");
+                    done.accept(saved);
+                },
+                () -> {
+                    front.busy("");
+                    otherwise.run();
+                });
+    }
+
     /** The same for what is done within a blink and must not wait behind what is not. */
     public <T> Tasks.Running answer(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
         return tasks.answer(work, told(done, otherwise));

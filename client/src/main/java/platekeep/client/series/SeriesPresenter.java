@@ -448,7 +448,7 @@ public final class SeriesPresenter implements RoomListener {
             Library library, List<Change> changes, String reason, Optional<String> seen, Afterwards afterwards) {
         room.withHand(
                 library,
-                () -> room.work(
+                () -> room.save(
                         progress -> {
                             library.save(new Saving(changes, reason, Optional.empty(), seen));
                             afterwards.run();

@@ -180,7 +180,7 @@ public final class MainWindow implements Front, RoomListener {
                 room.open().isEmpty()
                         ? "Platekeep"
                         : String.join(
-                                        ", ",
+                                        " · ",
                                         room.open().stream().map(room::nameOf).toList()) + " · Platekeep");
     }
 

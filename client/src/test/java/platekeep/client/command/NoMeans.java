@@ -1,8 +1,10 @@
 package platekeep.client.command;
 
 import java.nio.file.Path;
+import platekeep.client.command.desk.Carrier;
 import platekeep.client.command.desk.Means;
 import platekeep.client.command.desk.Samples;
+import platekeep.client.command.desk.Scans;
 import platekeep.client.command.desk.Screen;
 import platekeep.client.command.desk.SetUp;
 import platekeep.client.library.Libraries;
@@ -23,6 +25,16 @@ class NoMeans implements Means {
     @Override
     public Samples samples() {
         throw new AssertionError("asked for the samples");
+    }
+
+    @Override
+    public Scans scans() {
+        throw new AssertionError("asked for scans");
+    }
+
+    @Override
+    public Carrier carrier() {
+        throw new AssertionError("asked for what carries plates");
     }
 
     @Override

@@ -2,7 +2,10 @@ package platekeep.client.command;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import platekeep.client.Collecting;
 import platekeep.client.cache.Cache;
+import platekeep.client.command.desk.Carrier;
+import platekeep.client.command.desk.Scans;
 import platekeep.client.git.GitLibraries;
 import platekeep.client.library.Libraries;
 
@@ -18,5 +21,15 @@ public class RealMeans extends NoMeans {
     @Override
     public Libraries libraries() {
         return new GitLibraries(Clock.systemUTC(), new Cache(root.resolve("cache")), Runnable::run);
+    }
+
+    @Override
+    public Scans scans() {
+        return new Collecting(root.resolve("data"));
+    }
+
+    @Override
+    public Carrier carrier() {
+        return new Collecting(root.resolve("data"));
     }
 }

@@ -15,6 +15,12 @@ public interface Means {
     /** The sample libraries. */
     Samples samples();
 
+    /** Reads scans and photos. */
+    Scans scans();
+
+    /** Copies and moves plates between libraries. */
+    Carrier carrier();
+
     /** The window. */
     Screen screen();
 

@@ -20,7 +20,7 @@ import platekeep.model.plate.Plate;
  * Finds the plate that a word on the command line means: its id or the beginning of it, its number, its title, the path
  * of its file, or a part of its title that no other title has. The first of these that fits decides.
  */
-final class PlateChoice {
+public final class PlateChoice {
     private static final int SHORTEST_ID = 4;
 
     private final Library library;
@@ -35,12 +35,12 @@ final class PlateChoice {
     }
 
     /** Among the plates of the newest version. */
-    static PlateChoice among(Library library) throws LibraryException {
+    public static PlateChoice among(Library library) throws LibraryException {
         return new PlateChoice(library, candidates(library.list(Progress.NONE).stream()));
     }
 
     /** Among the plates of the newest version and those that were put away. */
-    static PlateChoice amongAll(Library library) throws LibraryException {
+    public static PlateChoice amongAll(Library library) throws LibraryException {
         List<Candidate> all = new ArrayList<>(candidates(library.list(Progress.NONE).stream()));
         all.addAll(
                 candidates(library.putAway().stream().map(PlateVersion::entry).flatMap(entry -> entry.stream())));
@@ -53,7 +53,7 @@ final class PlateChoice {
     }
 
     /** The plate that the word means, or trouble that says what else it could mean. */
-    Plate plate(String word) throws Trouble {
+    public Plate plate(String word) throws Trouble {
         String wanted = word.toLowerCase(Locale.ROOT);
         List<Predicate<Candidate>> readings = List.of(
                 c -> c.plate().id().equals(word),

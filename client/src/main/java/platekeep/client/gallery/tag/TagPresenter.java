@@ -106,14 +106,16 @@ public final class TagPresenter {
         long both = changing.stream()
                 .filter(plate -> plate.themes().contains(rename.to()))
                 .count();
-        String sentence =
-                "\"" + rename.from() + "\" becomes \"" + rename.to() + "\" on " + plates(changing.size()) + "."
-                        + (there == 0
-                                ? ""
-                                : " \"" + rename.to() + "\" is a theme already, of " + plates((int) there)
-                                        + (both == 0 ? "" : ", " + both + " of which have both")
-                                        + ": the two become one.")
-                        + " Looking for \"" + rename.from() + "\" goes on finding them.";
+        String sentence = "\"" + rename.from() + "\" becomes \"" + rename.to() + "\" on " + plates(changing.size())
+                + "."
+                + (there == 0
+                        ? ""
+                        : " \"" + rename.to() + "\" is a theme already, of " + plates((int) there)
+                                + (both == 0
+                                        ? ""
+                                        : ", " + both + (both == 1 ? " of which has both" : " of which have both"))
+                                + ": the two become one.")
+                + " Looking for \"" + rename.from() + "\" goes on finding them.";
         if (!view.agrees(sentence, changing.stream().map(Summary::title).toList())) {
             return false;
         }
@@ -145,7 +147,7 @@ public final class TagPresenter {
             String reason) {
         room.withHand(
                 library,
-                () -> room.work(
+                () -> room.save(
                         (Progress progress) -> save(library, changes(library, ids, onPlate, onFacts), reason),
                         count -> {
                             room.front()

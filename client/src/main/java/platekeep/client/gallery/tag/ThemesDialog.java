@@ -42,6 +42,8 @@ final class ThemesDialog {
         table.getColumnModel().getColumn(1).setPreferredWidth(50);
         table.getColumnModel().getColumn(2).setPreferredWidth(170);
         table.getColumnModel().getColumn(3).setPreferredWidth(200);
+        // Enter is the answer to the dialog
+        table.getInputMap(JTable.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Widgets.stroke("ENTER"), "none");
         theme.setName("themes-theme");
         text.setName("themes-text");
         deed.setName("themes-deed");

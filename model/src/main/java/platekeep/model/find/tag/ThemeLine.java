@@ -2,11 +2,11 @@ package platekeep.model.find.tag;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import platekeep.model.find.Summary;
 import platekeep.model.find.words.Slips;
 import platekeep.model.find.words.Stems;
@@ -19,7 +19,8 @@ import platekeep.model.plate.CodePoints;
  * @param theme its word
  * @param plates how many plates have it
  * @param also what it is also called
- * @param near other themes that are nearly the same: another form, other capitals, or one slip of typing away
+ * @param near other themes that are nearly the same, of most plates first: another form, other capitals, or one slip of
+ *     typing away
  */
 public record ThemeLine(String theme, int plates, List<String> also, List<String> near) {
     /** In shorter words one letter often makes another word. */
@@ -46,12 +47,13 @@ public record ThemeLine(String theme, int plates, List<String> also, List<String
         Stems stems = new Stems();
         List<ThemeLine> lines = new ArrayList<>();
         counts.forEach((theme, count) -> {
-            TreeSet<String> near = new TreeSet<>(CodePoints.ORDER);
-            counts.keySet().stream()
+            List<String> near = counts.keySet().stream()
                     .filter(other -> !other.equals(theme) && isNear(theme, other, stems))
-                    .forEach(near::add);
-            lines.add(new ThemeLine(theme, count, list.getOrDefault(theme, List.of()), List.copyOf(near)));
+                    .sorted(Comparator.comparing((String other) -> -counts.get(other)))
+                    .toList();
+            lines.add(new ThemeLine(theme, count, list.getOrDefault(theme, List.of()), near));
         });
+        lines.sort(Comparator.comparing(line -> line.theme().toLowerCase(Locale.ROOT)));
         return lines;
     }
 

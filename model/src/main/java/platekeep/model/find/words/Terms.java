@@ -2,6 +2,7 @@ package platekeep.model.find.words;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -71,9 +72,11 @@ public final class Terms {
         Map<String, List<String>> newStems = new HashMap<>(byStem);
         Set<String> touched = new HashSet<>(fresh.keySet());
         gone.values().forEach(text -> touched.addAll(text.keySet()));
+        BitSet out = new BitSet();
+        gone.keySet().forEach(out::set);
         for (String word : touched) {
             Term before = words.get(word);
-            int[] hits = merged(before == null ? new int[0] : before.hits(), gone.keySet(), fresh.get(word));
+            int[] hits = merged(before == null ? new int[0] : before.hits(), out, fresh.get(word));
             if (hits.length == 0) {
                 newWords.remove(word);
             } else if (before == null) {
@@ -101,11 +104,11 @@ public final class Terms {
         return both;
     }
 
-    private static int[] merged(int[] before, Set<Integer> gone, List<Integer> fresh) {
+    private static int[] merged(int[] before, BitSet gone, List<Integer> fresh) {
         int[] hits = new int[before.length + (fresh == null ? 0 : fresh.size())];
         int n = 0;
         for (int hit : before) {
-            if (!gone.contains(hit >> PLACE_BITS)) {
+            if (!gone.get(hit >> PLACE_BITS)) {
                 hits[n++] = hit;
             }
         }

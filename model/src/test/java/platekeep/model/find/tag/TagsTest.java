@@ -65,8 +65,8 @@ class TagsTest {
                 Map.of("seaside", List.of("sea"), "goats", List.of()));
         assertThat(lines)
                 .extracting(ThemeLine::theme)
-                .containsExactly("Boats", "boat", "goats", "lighthouses", "lighthousse", "seaside");
-        assertThat(lines.get(0).near()).containsExactly("boat");
+                .containsExactly("boat", "Boats", "goats", "lighthouses", "lighthousse", "seaside");
+        assertThat(lines.get(1).near()).containsExactly("boat");
         assertThat(lines.get(2).near()).isEmpty();
         assertThat(lines.get(3).near()).containsExactly("lighthousse");
         assertThat(lines.get(5).isUnused()).isTrue();
