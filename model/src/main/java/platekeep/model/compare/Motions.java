@@ -20,6 +20,10 @@ import platekeep.model.stitch.Labels;
 final class Motions {
     /** A figure smaller than this must have arrived exactly, and alone. */
     private static final int SMALL = 8;
+    /** A figure that moved on its own is as much to tell as so many cables. */
+    static final int TO_TELL = 3;
+    /** So many motions of figures are tried on the whole picture. */
+    private static final int MOST_WHOLE = 4;
     /** A figure smaller than this, in other colours elsewhere, is another one. */
     private static final int SMALLEST_RECOLOURED = 3;
 
@@ -67,13 +71,36 @@ final class Motions {
                 return sideways;
             }
             Motion together = byFigures();
-            if (missed(together) < missed) {
+            if (missed(together) + TO_TELL * figures.size() < missed) {
                 return together;
             }
             figures.clear();
             return sideways;
         }
-        return wentAndCame || witnesses.any() ? byFigures() : Motion.NONE;
+        return wentAndCame || witnesses.any() ? wholeOrFigures(byFigures()) : Motion.NONE;
+    }
+
+    /** A figure may seem to have gone to the place of its like where the whole picture moved and was drawn on as well. */
+    private Motion wholeOrFigures(Motion together) {
+        if (figures.size() < 2) {
+            return together;
+        }
+        Map<Integer, Motion> own = new HashMap<>(figures);
+        int least = missed(together) + TO_TELL * own.size();
+        Motion best = null;
+        for (Motion whole : own.values().stream().distinct().limit(MOST_WHOLE).toList()) {
+            figures.clear();
+            int missed = missed(whole) + TO_TELL;
+            if (missed < least) {
+                least = missed;
+                best = whole;
+            }
+        }
+        if (best == null) {
+            figures.putAll(own);
+            return together;
+        }
+        return best;
     }
 
     private Motion byFigures() {
@@ -83,20 +110,8 @@ final class Motions {
         return allTogether();
     }
 
-    /** How many earlier cables are not where this motion of the picture, and those of its figures, would have them. */
     private int missed(Motion whole) {
-        int missed = 0;
-        for (int i = 0; i < before.height(); i++) {
-            int row = pairing.after(i);
-            for (int k = 0; row >= 0 && k < before.frame().width(); k++) {
-                char c = before.at(i, k);
-                if (c != Row.EMPTY) {
-                    Motion motion = figures.isEmpty() ? whole : figures.getOrDefault(labels.at(i, k), whole);
-                    missed += c != after.at(motion.row(row), motion.position(k)) ? 1 : 0;
-                }
-            }
-        }
-        return missed;
+        return new Unexplained(before, after, pairing, labels, figures, whole, Unexplained.sameLetters()).count();
     }
 
     private boolean wholeMoved(Motion motion) {

@@ -39,8 +39,7 @@ public record PlateEdit(
         }
         exchanged.putAll(sure);
         PlateEdit followed = of(before, after, beforeCells, afterCells, exchanged);
-        int better = plain.unexplained(beforeCells, afterCells) - followed.unexplained(beforeCells, afterCells);
-        return better > 0 || better == 0 && plain.moves() && !followed.moves() ? followed : plain;
+        return followed.words(beforeCells, afterCells) < plain.words(beforeCells, afterCells) ? followed : plain;
     }
 
     /** @param letters what the keys are taken to be named now while rows are paired and moves are looked for */
@@ -150,27 +149,17 @@ public record PlateEdit(
         return unexplained(before, after)
                 + 2 * rows.rowsMovedOrUnpaired()
                 + (turnedOver ? 3 : 0)
-                + 3 * figures.size()
+                + Motions.TO_TELL * figures.size()
                 + (picture.isNone() ? 0 : 3);
     }
 
-    /** How many earlier cables are not where, and in the colour in which, this reading has them. */
     private int unexplained(Grid before, Grid after) {
-        Labels labels = figures.isEmpty() ? null : before.figures();
-        int missed = 0;
-        for (int i = 0; i < before.height(); i++) {
-            int row = pairing.after(i);
-            for (int k = 0; k < before.frame().width(); k++) {
-                char c = before.at(i, k);
-                if (c != Row.EMPTY) {
-                    Motion motion = labels == null ? picture : motionOf(labels.at(i, k));
-                    char now = renaming.letter(c).orElse(Row.EMPTY);
-                    boolean there = row >= 0 && now == after.at(motion.row(row), motion.position(k));
-                    missed += there ? 0 : 1;
-                }
-            }
+        char[] letters = new char[128];
+        for (char c = 0; c < letters.length; c++) {
+            letters[c] = renaming.letter(c).orElse(Row.EMPTY);
         }
-        return missed;
+        Labels labels = figures.isEmpty() ? null : before.figures();
+        return new Unexplained(before, after, pairing, labels, figures, picture, letters).count();
     }
 
     private static Plate turnedOver(Plate plate) {

@@ -61,7 +61,10 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
         return out;
     }
 
-    /** Keys whose very entry stands under another earlier key's letter now: the keys, or the threads, were exchanged. */
+    /**
+     * Keys whose very entry stands under another earlier key's letter now: the keys, or the threads, were exchanged. One
+     * key of a round may have got another entry besides: the only one without a letter takes the only letter left.
+     */
     static Map<Character, Character> exchanged(Palette before, Palette after) {
         Map<Character, Character> out = new HashMap<>();
         before.entries().forEach((key, colour) -> {
@@ -75,7 +78,24 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
                         .ifPresent(q -> out.put(key, q));
             }
         });
+        for (char key : List.copyOf(out.keySet())) {
+            if (!out.containsValue(key)) {
+                char end = end(key, out);
+                if (!before.get(end).equals(after.get(end)) && !before.get(key).equals(after.get(key))) {
+                    out.put(end, key);
+                }
+            }
+        }
         return out;
+    }
+
+    /** Where a chain of letters ends that begins with a key. */
+    private static char end(char key, Map<Character, Character> letters) {
+        char end = key;
+        while (letters.containsKey(end)) {
+            end = letters.get(end);
+        }
+        return end;
     }
 
     /**
@@ -120,8 +140,12 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
         }
 
         Renaming find() {
+            rounds();
             before.forEach((key, colour) -> {
-                if (after.containsKey(key) && (after.get(key).equals(colour) || !movedAway(key))) {
+                if (!letters.containsKey(key)
+                        && !letters.containsValue(key)
+                        && after.containsKey(key)
+                        && (after.get(key).equals(colour) || !movedAway(key))) {
                     letters.put(key, key);
                 }
             });
@@ -137,6 +161,32 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
             }
             before.keySet().stream().filter(k -> !letters.containsKey(k)).forEach(this::mergedOrGone);
             return new Renaming(letters, merged, gone);
+        }
+
+        /**
+         * Keys that changed places among themselves, if of all their cables more followed than stayed, and those of a key
+         * whose entry changed besides.
+         */
+        private void rounds() {
+            Map<Character, Character> exchanged = exchanged(new Palette(before), new Palette(after));
+            for (char first : exchanged.keySet()) {
+                List<Character> round = new ArrayList<>(List.of(first));
+                char next = exchanged.get(first);
+                while (next != first && exchanged.containsKey(next) && !round.contains(next)) {
+                    round.add(next);
+                    next = exchanged.get(next);
+                }
+                int with = round.stream()
+                        .mapToInt(k -> counts.get(k, exchanged.get(k)))
+                        .sum();
+                int stayed = round.stream().mapToInt(k -> counts.get(k, k)).sum();
+                boolean changedFollowed = round.stream()
+                        .filter(k -> !before.get(k).equals(after.get(exchanged.get(k))))
+                        .allMatch(k -> counts.get(k, exchanged.get(k)) > counts.get(k, k));
+                if (next == first && with > stayed && changedFollowed) {
+                    round.forEach(k -> letters.put(k, exchanged.get(k)));
+                }
+            }
         }
 
         /** The entry stands under another letter now, and the cables went there rather than stay. */

@@ -1,6 +1,7 @@
 package platekeep.model.join;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -64,6 +65,58 @@ final class ClashList {
 
     List<Clash> sorted() {
         return listed.stream().sorted(ORDER).map(Listed::clash).distinct().toList();
+    }
+
+    /**
+     * The clashes of a plate whose rows are turned upside down at the end.
+     *
+     * @param names the rows' names as they stand before, from the top
+     */
+    List<Clash> sortedTurned(List<Value> names) {
+        int rows = names.size();
+        return listed.stream()
+                .map(l -> new Listed(turned(l.clash(), names), l.row() == NO_ROW ? NO_ROW : rows - 1 - l.row()))
+                .sorted(ORDER)
+                .map(Listed::clash)
+                .distinct()
+                .toList();
+    }
+
+    private static Clash turned(Clash clash, List<Value> names) {
+        Optional<Integer> number = clash.numberAt("row");
+        if (number.isPresent()) {
+            Value.Builder place = new Value.Builder();
+            clash.place()
+                    .entries()
+                    .forEach((key, value) ->
+                            place.put(key, key.equals("row") ? Value.of(names.size() + 1 - number.get()) : value));
+            return new Clash(clash.what(), place.build(), clash.base(), clash.sides(), clash.unknown());
+        }
+        if (clash.what() != Clash.What.ROWS) {
+            return clash;
+        }
+        int above = clash.sides().stream()
+                .map(side ->
+                        side.value() instanceof Value.Items run ? run.items().size() : 0)
+                .reduce(names.indexOf(clash.place().entries().get("after")), Integer::sum);
+        Value after = above + 1 < names.size() ? names.get(above + 1) : Value.NOTHING;
+        return new Clash(
+                clash.what(),
+                place("after", after),
+                reversed(clash.base()),
+                clash.sides().stream()
+                        .map(side -> new Clash.Side(reversed(side.value()), side.by(), side.unknown()))
+                        .toList(),
+                clash.unknown());
+    }
+
+    private static Value reversed(Value run) {
+        if (!(run instanceof Value.Items items)) {
+            return run;
+        }
+        List<Value> rows = new ArrayList<>(items.items());
+        Collections.reverse(rows);
+        return new Value.Items(rows);
     }
 
     static Value.Entries place(String key, Value value) {

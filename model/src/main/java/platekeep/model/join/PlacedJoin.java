@@ -193,7 +193,9 @@ final class PlacedJoin {
         Things<String, Remark> things = new Things<>(b, m, t);
         List<Remark> out = new ArrayList<>();
         for (String key : keys(List.of(b, m, t))) {
-            Remark any = things.result().get(key);
+            Remark any = Optional.ofNullable(things.result().get(key))
+                    .or(() -> onStandingRow(things, key))
+                    .orElse(null);
             boolean gone = any != null && any.row().map(r -> isGone(r)).orElse(false);
             boolean leftWithoutRow = gone && !things.base(key).equals(Optional.of(any));
             if (things.torn().contains(key) || leftWithoutRow) {
@@ -210,6 +212,19 @@ final class PlacedJoin {
             }
         }
         return out;
+    }
+
+    /** A remark that went with a row that the other side changed, so that it stands; as that side has it. */
+    private Optional<Remark> onStandingRow(Things<String, Remark> things, String key) {
+        Optional<RowId> row = base.remarks().stream()
+                .filter(r -> r.id().text().equals(key))
+                .findFirst()
+                .flatMap(Remark::row);
+        int handle = row.map(r -> placing.position(-1, r, 0).handle()).orElse(-1);
+        if (!rows.keptThoughTakenOut().contains(handle)) {
+            return Optional.empty();
+        }
+        return things.side(rows.row(0, handle) >= 0 ? 0 : 1, key);
     }
 
     private boolean isGone(RowId row) {

@@ -82,6 +82,11 @@ final class Placing {
         return source(s, row, position, k, k, false);
     }
 
+    /** The source of a cable of the earlier plate, its row counted from the top, from 0. */
+    Spot positionBefore(int row, int position) {
+        return new Spot(Optional.empty(), row, layerAt(-1, row, grid.frame().index(position)), position);
+    }
+
     private Spot source(int s, RowId id, double place, int k, int otherwise, boolean pleat) {
         Integer row = s < 0 ? baseRows.get(id) : sideRows[s].get(id);
         if (row == null) {
@@ -128,6 +133,14 @@ final class Placing {
     /** Whether the source's row is in the joined plate; a row that never was counts as there. */
     boolean isThere(Spot spot) {
         return spot.handle() < 0 || rowOf.containsKey(spot.handle());
+    }
+
+    /** Whether a source's row has an id by which a start can name it. */
+    boolean hasName(Spot spot) {
+        return resultRow(spot)
+                .flatMap(ids::get)
+                .or(() -> rows.idOf(spot.handle()))
+                .isPresent();
     }
 
     /** Whether the joined plate has a row with this id. */

@@ -286,6 +286,9 @@ final class PlateJoin {
         if (turnedOver()) {
             out.rows(Side.reversed(unkept.rows()));
             out.starts(Side.turned(out.build().starts()));
+            out.clashes(clashes.sortedTurned(IntStream.range(0, ids.size())
+                    .mapToObj(row -> JoinedIds.name(ids, row))
+                    .toList()));
         }
         return out.build();
     }

@@ -17,6 +17,7 @@ import platekeep.model.plate.Plate;
 import platekeep.model.plate.Start;
 import platekeep.model.plate.Value;
 import platekeep.model.stitch.Labels;
+import platekeep.model.stitch.RowIds;
 
 /**
  * Joins the starts. Two versions' starts are one if row and pleat agree, else if each is alone in the same figure of the
@@ -61,7 +62,7 @@ final class StartJoin {
     }
 
     List<Start> join() {
-        List<Placed> b = placed(-1, base);
+        List<Placed> b = before();
         List<Placed> m = placed(0, sides[0].plate());
         List<Placed> t = placed(1, sides[1].plate());
         Map<String, String> names = new HashMap<>();
@@ -106,6 +107,30 @@ final class StartJoin {
                 && !stray.hasCable(from.get().spot())
                 && mine.map(m -> stray.standsOn(0, m.own())).orElse(true)
                 && theirs.map(t -> stray.standsOn(1, t.own())).orElse(true);
+    }
+
+    /**
+     * The earlier plate's starts. Where it has none and both sides do, the one that it counts as having: whoever first
+     * saved the plate wrote it down.
+     */
+    private List<Placed> before() {
+        boolean writtenDown = base.starts().isEmpty()
+                && Stream.of(sides).noneMatch(side -> side.plate().starts().isEmpty());
+        if (!writtenDown) {
+            return placed(-1, base);
+        }
+        Plate given = RowIds.given(base);
+        return given.starts().stream()
+                .map(start -> {
+                    int row = given.indexOf(start.row());
+                    return new Placed(
+                            start,
+                            placing.positionBefore(row, start.pleat()),
+                            start,
+                            labels.at(row, grid.frame().index(start.pleat())));
+                })
+                .filter(placed -> placing.hasName(placed.spot()))
+                .toList();
     }
 
     private List<Placed> placed(int s, Plate plate) {

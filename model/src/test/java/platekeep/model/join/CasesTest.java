@@ -38,6 +38,7 @@ class CasesTest {
                 "chart-mirrored-and-figure-taken-out",
                 "chart-mirrored-and-gathering-row-changed",
                 "chart-mirrored-and-row-moved-without-ids",
+                "chart-of-like-figures-mirrored-and-recoloured",
                 "clash-of-a-row-settled-in-two-ways",
                 "clash-of-a-title-settled-in-two-ways",
                 "clash-of-cables-settled-to-what-stood-and-else",
@@ -61,8 +62,13 @@ class CasesTest {
                 "picture-moved-and-recoloured",
                 "picture-moved-and-recoloured-without-ids",
                 "picture-moved-and-two-colours-made-one",
+                "picture-of-like-figures-moved-and-cables-taken-out",
+                "picture-of-like-figures-moved-and-recoloured",
+                "picture-of-like-figures-moved-and-rows-taken-out",
+                "remark-on-a-row-in-doubt",
                 "remark-on-a-row-that-a-figure-left",
                 "remark-put-on-row-taken-out",
+                "row-clash-and-turned-upside-down-without-ids",
                 "row-clash-settled-and-its-colour-taken-out",
                 "row-moved-and-figures-drawn-on-without-ids",
                 "row-moved-and-taken-out",
@@ -72,9 +78,17 @@ class CasesTest {
                 "rows-put-in-and-turned-upside-down-without-ids",
                 "rows-put-in-beside-twins",
                 "start-left-without-cable",
+                "start-written-down-by-both",
                 "swap-of-keys-and-changed-entry",
+                "swap-of-keys-and-changed-entry-painted-with",
+                "swap-of-keys-and-half-of-a-colour-recoloured",
                 "swap-of-keys-and-like-figures",
-                "swap-of-keys-without-ids"
+                "swap-of-keys-and-picture-moved",
+                "swap-of-keys-by-both-and-changed-entry",
+                "swap-of-keys-without-ids",
+                "turned-upside-down-by-both-ids-on-some-rows",
+                "turned-upside-down-without-ids-and-rows-taken-out",
+                "turned-upside-down-without-ids-beside-blank-rows"
             })
     void aCaseThatWentWrongOnceJoinsIntoItsAnswer(String name) throws IOException {
         assertJoins("found/" + name);
