@@ -1,7 +1,6 @@
 package platekeep.model.look;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,14 +15,20 @@ public final class Looks {
     /** Words of one step of what is covered. */
     private static final int PLANE = Signature.COVER_WORDS / Signature.STEPS;
 
+    /** Planes of what is covered, then planes of borders; a mirror leaves each with as many bits. */
+    private static final int COVER_PLANES = Signature.STEPS;
+
+    private static final int PLANES = COVER_PLANES + Signature.BORDER_WORDS - Signature.COVER_WORDS;
+
     private static final Mirror[] MIRRORS = Mirror.values();
 
     private final long[] words;
+    private final int plates;
     private final int[] owners;
     private final int[] covers;
     private final int[] middles;
-    private final int[] order;
-    private final List<Signature> signatures;
+    private final int[] counts;
+    private final long[] proportions;
 
     /**
      * One that looks like another.
@@ -42,32 +47,69 @@ public final class Looks {
         for (Optional<Signature> one : all) {
             readings += one.map(s -> s.bits().length / Signature.WORDS).orElse(0);
         }
+        this.plates = all.size();
         this.words = new long[readings * Signature.WORDS];
         this.owners = new int[readings];
         this.covers = new int[readings];
         this.middles = new int[readings];
-        this.signatures = new ArrayList<>();
+        this.counts = new int[readings * PLANES];
+        this.proportions = new long[readings];
+        long[] given = new long[readings * Signature.WORDS];
+        int[] givenOwners = new int[readings];
         int reading = 0;
         for (int i = 0; i < all.size(); i++) {
             long[] bits = all.get(i).map(Signature::bits).orElse(new long[0]);
-            System.arraycopy(bits, 0, words, reading * Signature.WORDS, bits.length);
+            System.arraycopy(bits, 0, given, reading * Signature.WORDS, bits.length);
             for (int of = 0; of < bits.length; of += Signature.WORDS) {
-                covers[reading] = Signature.count(bits, of, 0, Signature.COVER_WORDS);
-                middles[reading] = Signature.count(bits, of, PLANE, 2 * PLANE);
-                owners[reading++] = i;
-                signatures.add(all.get(i).get());
+                givenOwners[reading++] = i;
             }
         }
-        this.order = IntStream.range(0, readings)
+        lay(given, givenOwners);
+    }
+
+    /** Lays the readings side by side in the order in which they are compared: by how much they cover. */
+    private void lay(long[] given, int[] givenOwners) {
+        int[] order = IntStream.range(0, owners.length)
                 .boxed()
-                .sorted(Comparator.comparingInt(r -> covers[r]))
+                .sorted(Comparator.comparingInt(
+                        r -> Signature.count(given, r * Signature.WORDS, 0, Signature.COVER_WORDS)))
                 .mapToInt(Integer::intValue)
                 .toArray();
+        for (int r = 0; r < order.length; r++) {
+            int at = r * Signature.WORDS;
+            System.arraycopy(given, order[r] * Signature.WORDS, words, at, Signature.WORDS);
+            owners[r] = givenOwners[order[r]];
+            covers[r] = Signature.count(words, at, 0, Signature.COVER_WORDS);
+            middles[r] = Signature.count(words, at, PLANE, 2 * PLANE);
+            proportions[r] = words[at + Signature.BORDER_WORDS];
+            for (int plane = 0; plane < PLANES; plane++) {
+                counts[r * PLANES + plane] = plane < COVER_PLANES
+                        ? Signature.count(words, at, plane * PLANE, (plane + 1) * PLANE)
+                        : Signature.count(
+                                words,
+                                at,
+                                Signature.COVER_WORDS + plane - COVER_PLANES,
+                                Signature.COVER_WORDS + plane - COVER_PLANES + 1);
+            }
+        }
+    }
+
+    /** The most that two readings can share in some planes, however one is mirrored, by how many bits each has there. */
+    private double mostShared(int one, int other, int from, int to) {
+        int both = 0;
+        int either = 0;
+        for (int plane = from; plane < to; plane++) {
+            int a = counts[one * PLANES + plane];
+            int b = counts[other * PLANES + plane];
+            both += Math.min(a, b);
+            either += Math.max(a, b);
+        }
+        return either == 0 ? 1 : both / (double) either;
     }
 
     /** Those that look like a picture most, also mirrored, the likest first; of equals the earlier. */
     public List<Near> nearest(Signature asked, int most) {
-        double[] likeness = new double[signatures.isEmpty() ? 0 : owners[owners.length - 1] + 1];
+        double[] likeness = new double[plates];
         Mirror[] mirrors = new Mirror[likeness.length];
         for (Mirror mirror : Mirror.values()) {
             long[] turned = asked.mirrored(mirror).bits();
@@ -109,7 +151,7 @@ public final class Looks {
 
     /** Which of the plates a reading belongs to; readings are numbered by how much they cover, the least first. */
     public int owner(int reading) {
-        return owners[order[reading]];
+        return owners[reading];
     }
 
     /**
@@ -118,21 +160,28 @@ public final class Looks {
      */
     public List<Near> after(int reading, double least) {
         List<Near> out = new ArrayList<>();
-        int here = order[reading];
-        long[][] turned = turned(here);
-        int own = covers[here];
-        long proportions = words[here * Signature.WORDS + Signature.BORDER_WORDS];
+        long[][] turned = turned(reading);
+        int own = covers[reading];
         // (1 + own / cover) / 2 is the most that they can be alike
         double largest = own / Math.max(1e-9, 2 * least - 1);
-        for (int next = reading + 1; next < order.length && covers[order[next]] <= largest; next++) {
-            int r = order[next];
-            double most = Signature.most(proportions, words[r * Signature.WORDS + Signature.BORDER_WORDS]);
+        // of two readings whose proportions are further apart, none is looked at: nearly all pairs end here
+        int farthest = (int) (Long.SIZE * (1 - least) + 1e-9);
+        long wide = proportions[reading] | Signature.PART;
+        for (int r = reading + 1; r < owners.length && covers[r] <= largest; r++) {
+            if (Long.bitCount((proportions[r] | Signature.PART) ^ wide) > farthest) {
+                continue;
+            }
+            double most = Signature.most(proportions[reading], proportions[r]);
             double cover = own / (double) Math.max(1, covers[r]);
-            if (most * (1 + cover) / 2 < least || owners[r] == owners[here]) {
+            if (most * (1 + cover) / 2 < least || owners[r] == owners[reading]) {
+                continue;
+            }
+            double border = mostShared(reading, r, COVER_PLANES, PLANES);
+            if ((mostShared(reading, r, 0, COVER_PLANES) + border) / 2 * most < least) {
                 continue;
             }
             for (Mirror mirror : MIRRORS) {
-                double like = likeness(turned[mirror.ordinal()], own, r, least / most);
+                double like = likeness(turned[mirror.ordinal()], own, r, border, least / most);
                 if (like * most >= least) {
                     out.add(new Near(owners[r], like * most, mirror));
                     break;
@@ -143,21 +192,15 @@ public final class Looks {
     }
 
     private long[][] turned(int reading) {
-        int first = reading;
-        while (first > 0 && owners[first - 1] == owners[reading]) {
-            first--;
-        }
-        int from = (reading - first) * Signature.WORDS;
-        long[][] turned = new long[Mirror.values().length][];
-        for (Mirror mirror : Mirror.values()) {
-            long[] bits = signatures.get(reading).mirrored(mirror).bits();
-            turned[mirror.ordinal()] = Arrays.copyOfRange(bits, from, from + Signature.WORDS);
+        long[][] turned = new long[MIRRORS.length][Signature.WORDS];
+        for (Mirror mirror : MIRRORS) {
+            Signature.mirror(words, reading * Signature.WORDS, turned[mirror.ordinal()], 0, mirror);
         }
         return turned;
     }
 
     /** As {@link Signature#likeness} without the proportions; where what is covered rules a likeness out, 0. */
-    private double likeness(long[] turned, int own, int r, double least) {
+    private double likeness(long[] turned, int own, int r, double border, double least) {
         int from = r * Signature.WORDS;
         int both = 0;
         for (int i = PLANE; i < 2 * PLANE; i++) {
@@ -165,7 +208,7 @@ public final class Looks {
         }
         // what the two other planes share is at most what either has there
         int mostBoth = both + Math.min(own - Signature.count(turned, 0, PLANE, 2 * PLANE), covers[r] - middles[r]);
-        if ((mostBoth / (double) (own + covers[r] - mostBoth) + 1) / 2 < least) {
+        if ((mostBoth / (double) (own + covers[r] - mostBoth) + border) / 2 < least) {
             return 0;
         }
         for (int i = 0; i < PLANE; i++) {
@@ -174,7 +217,7 @@ public final class Looks {
         }
         int either = own + covers[r] - both;
         double cover = either == 0 ? 1 : both / (double) either;
-        return (cover + 1) / 2 < least
+        return (cover + border) / 2 < least
                 ? 0
                 : (cover + Signature.shared(turned, 0, words, from, Signature.COVER_WORDS, Signature.BORDER_WORDS)) / 2;
     }

@@ -57,25 +57,33 @@ public final class Signature {
         }
         long[] turned = new long[bits.length];
         for (int from = 0; from < bits.length; from += WORDS) {
-            int plane = FIELDS * FIELDS / Long.SIZE;
-            for (int step = 0; step < STEPS; step++) {
-                turn(turned, from + step * plane, FIELDS, mirror);
-            }
-            for (int step = 0; step < 2 * STEPS; step++) {
-                turn(turned, from + COVER_WORDS + step, BORDER_FIELDS, mirror);
-            }
-            turned[from + BORDER_WORDS] = bits[from + BORDER_WORDS];
+            mirror(bits, from, turned, from, mirror);
         }
         return new Signature(turned);
     }
 
-    private void turn(long[] turned, int word, int fields, Mirror mirror) {
-        for (int at = 0; at < fields * fields; at++) {
-            int from = mirror.from(at, fields, fields);
-            if ((bits[word + from / Long.SIZE] >>> from % Long.SIZE & 1) != 0) {
-                turned[word + at / Long.SIZE] |= 1L << at % Long.SIZE;
-            }
+    /** Writes one reading as it is in a mirror: four rows of 16 fields stand in a word, or eight rows of 8. */
+    static void mirror(long[] bits, int from, long[] turned, int to, Mirror mirror) {
+        int plane = COVER_WORDS / STEPS;
+        for (int i = 0; i < COVER_WORDS; i++) {
+            int source = mirror.turnsOver() ? i / plane * plane + plane - 1 - i % plane : i;
+            turned[to + i] = fourRows(bits[from + source], mirror);
         }
+        for (int i = COVER_WORDS; i < BORDER_WORDS; i++) {
+            turned[to + i] = eightRows(bits[from + i], mirror);
+        }
+        turned[to + BORDER_WORDS] = bits[from + BORDER_WORDS];
+    }
+
+    private static long fourRows(long word, Mirror mirror) {
+        long rows = mirror.turnsAcross() ? Long.reverse(word) : word;
+        boolean isOver = mirror.turnsAcross() != mirror.turnsOver();
+        return isOver ? rows >>> 48 | rows >>> 16 & 0xFFFF0000L | (rows & 0xFFFF0000L) << 16 | rows << 48 : rows;
+    }
+
+    private static long eightRows(long word, Mirror mirror) {
+        long rows = mirror.turnsAcross() ? Long.reverse(word) : word;
+        return mirror.turnsAcross() != mirror.turnsOver() ? Long.reverseBytes(rows) : rows;
     }
 
     /** How like the pictures are as they stand, from 0 to 1; of several readings those that are likest. */
