@@ -3,8 +3,10 @@ package platekeep.client.ui;
 import java.awt.Dimension;
 import java.awt.image.BufferedImage;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import platekeep.client.task.Tasks;
@@ -17,6 +19,10 @@ import platekeep.model.plate.Plate;
  */
 public final class Pictures {
     private static final int AT_ONCE = 2;
+
+    /** So many are drawn one after the other before they are told: a screenful comes in two or three goes. */
+    private static final int IN_ONE_GO = 8;
+
     private static final int MOST_WAITING = 300;
 
     private final Tasks tasks;
@@ -87,16 +93,31 @@ public final class Pictures {
     private void drawNext() {
         looks.removeIf(look -> look.isEmpty() && !(isLooking && look == looks.getFirst()));
         while (running < AT_ONCE && waiting > 0) {
-            Wish wish = next(
-                    looks.stream().filter(look -> !look.isEmpty()).findFirst().orElseThrow());
+            List<Wish> wishes = go();
             running++;
-            tasks.run(progress -> thumbnails.of(wish.source(), wish.size()), outcome -> {
-                running--;
-                asked.remove(wish.key());
-                arrived.run();
-                drawNext();
-            });
+            tasks.run(
+                    progress -> {
+                        wishes.forEach(wish -> thumbnails.of(wish.source(), wish.size()));
+                        return wishes;
+                    },
+                    outcome -> {
+                        running--;
+                        wishes.forEach(wish -> asked.remove(wish.key()));
+                        arrived.run();
+                        drawNext();
+                    });
         }
+    }
+
+    /** Some of the newest look. */
+    private List<Wish> go() {
+        Deque<Wish> look =
+                looks.stream().filter(wishes -> !wishes.isEmpty()).findFirst().orElseThrow();
+        List<Wish> wishes = new ArrayList<>();
+        while (wishes.size() < IN_ONE_GO && !look.isEmpty()) {
+            wishes.add(next(look));
+        }
+        return wishes;
     }
 
     /** The picture at most as large as a size, without a ground. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -68,20 +69,27 @@ final class Looking {
     }
 
     List<Series> series() throws IOException {
-        List<Series> out = new ArrayList<>();
-        try (Texts texts = room.store().texts()) {
-            for (Map.Entry<String, FileAt> file : files().entrySet()) {
-                if (PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain()) {
-                    ByteBuffer bytes = texts.read(file.getKey(), file.getValue().content());
-                    Reading<Series> reading =
-                            SeriesText.read(file.getKey(), Arrays.copyOf(bytes.array(), bytes.limit()));
-                    reading.value().ifPresent(out::add);
-                    reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
-                            .forEach(problem -> LOG.log(System.Logger.Level.WARNING, problem.sentence()));
+        List<Map.Entry<String, FileAt>> files = files().entrySet().stream()
+                .filter(file ->
+                        PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain())
+                .toList();
+        List<Optional<Series>> read = new ArrayList<>(Collections.nCopies(files.size(), Optional.empty()));
+        room.entries().inParts().each(files.size(), done -> {}, (from, to) -> {
+            try (Texts texts = room.store().texts()) {
+                for (int i = from; i < to; i++) {
+                    read.set(i, series(texts, files.get(i)));
                 }
             }
-        }
-        return out;
+        });
+        return read.stream().flatMap(Optional::stream).toList();
+    }
+
+    private static Optional<Series> series(Texts texts, Map.Entry<String, FileAt> file) throws IOException {
+        ByteBuffer bytes = texts.read(file.getKey(), file.getValue().content());
+        Reading<Series> reading = SeriesText.read(file.getKey(), Arrays.copyOf(bytes.array(), bytes.limit()));
+        reading.fold(good -> List.<Problem>of(), bad -> bad.problems())
+                .forEach(problem -> LOG.log(System.Logger.Level.WARNING, problem.sentence()));
+        return reading.value();
     }
 
     List<Version> versions(int most) throws IOException {

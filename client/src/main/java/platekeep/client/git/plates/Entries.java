@@ -57,6 +57,11 @@ public final class Entries {
         this.helpers = helpers;
     }
 
+    /** Does something for many files, on helpers too. */
+    public InParts inParts() {
+        return InParts.working(helpers);
+    }
+
     /** Reads one file. */
     public Entry read(String path, ObjectId content) throws IOException {
         Key key = new Key(path, content);
@@ -171,7 +176,7 @@ public final class Entries {
         for (int from = 0, step = FIRST; from < read.length; from += step, step *= 8) {
             int begin = from;
             int end = Math.min(read.length, from + step);
-            InParts.working(helpers)
+            inParts()
                     .each(
                             end - begin,
                             done -> progress.at(begin + done, read.length, "reading plates"),
@@ -223,7 +228,7 @@ public final class Entries {
      */
     public void readOnce(int count, Named<String> paths, Named<ObjectId> contents, Progress progress, Heard heard)
             throws IOException {
-        InParts.working(helpers).each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
+        inParts().each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }
