@@ -31,7 +31,10 @@ final class Holdings {
     private final Map<Library, List<KeptDraft>> drawn = new HashMap<>();
     private final Map<Library, Map<String, Told>> told = new HashMap<>();
     private final Map<Library, Tasks.Running> reading = new HashMap<>();
+    /** Those of which not all can be seen yet. */
     private final Set<Library> begun = new HashSet<>();
+
+    private final Set<Library> whole = new HashSet<>();
     private final Set<Library> greeted = new HashSet<>();
     private final Checked checked = new Checked();
     private final Latest<Held> making;
@@ -53,8 +56,7 @@ final class Holdings {
 
     /** Whether a library is being read of which nothing is to be seen yet, or only the first plates. */
     boolean isReading() {
-        return (!begun.isEmpty() || stocks.size() < room.open().size())
-                && reading.values().stream().anyMatch(running -> !running.over());
+        return !begun.isEmpty();
     }
 
     void librariesChanged() {
@@ -63,13 +65,18 @@ final class Holdings {
                 .forEach(known -> known.keySet().retainAll(open));
         greeted.retainAll(open);
         begun.retainAll(open);
+        whole.retainAll(open);
         open.stream().filter(library -> !isKnown(library)).forEach(this::read);
         make();
     }
 
     private boolean isKnown(Library library) {
+        return stocks.containsKey(library) || isUnderWay(library);
+    }
+
+    private boolean isUnderWay(Library library) {
         Tasks.Running running = reading.get(library);
-        return stocks.containsKey(library) || running != null && !running.over();
+        return running != null && !running.over();
     }
 
     /** Reads a library anew. */
@@ -77,6 +84,9 @@ final class Holdings {
         Tasks.Running before = reading.get(library);
         if (before != null) {
             before.cancel();
+        }
+        if (!whole.contains(library)) {
+            begun.add(library);
         }
         reading.put(
                 library,
@@ -87,13 +97,16 @@ final class Holdings {
                                 first -> room.tasks().onEventThread(() -> showFirst(library, first))),
                         stock -> {
                             reading.remove(library);
-                            begun.remove(library);
+                            whole.add(library);
                             stocks.put(library, stock);
                             make();
                             readDrafts(library);
                             readMore(library, stock);
                         },
                         () -> {
+                            if (!isUnderWay(library)) {
+                                begun.remove(library);
+                            }
                             room.front().busy("");
                             changed.run();
                         }));
@@ -103,7 +116,6 @@ final class Holdings {
     /** While a library is read for the first time, what has come of it is shown. */
     private void showFirst(Library library, Stock first) {
         if (room.open().contains(library) && stocks.putIfAbsent(library, first) == null) {
-            begun.add(library);
             make();
         }
     }
@@ -188,9 +200,11 @@ final class Holdings {
             }
         }
         Held before = held;
+        Set<Library> seen = Set.copyOf(whole);
         LibraryNames names = room.names();
         making.ask(progress -> before.with(parts, names), now -> {
             held = now;
+            begun.removeAll(seen);
             changed.run();
         });
     }

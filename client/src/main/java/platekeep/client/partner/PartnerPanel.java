@@ -19,7 +19,7 @@ final class PartnerPanel extends JPanel implements PartnerView {
     private static final long serialVersionUID = 1L;
 
     private final JComboBox<String> libraries = new JComboBox<>();
-    private final JLabel where = Widgets.label("partner-shared-copy", "");
+    private final JTextArea where = Widgets.prose("partner-shared-copy", "");
     private final JTextArea came = Widgets.prose("partner-came", "");
     private final JTextArea waits = Widgets.prose("partner-waits", "");
     private final JButton bringIn = Widgets.mainButton(
@@ -46,7 +46,7 @@ final class PartnerPanel extends JPanel implements PartnerView {
                 "insets 24 32 24 32, fill, wrap 2", "[grow, fill, sg]24[grow, fill, sg]", "[][]16[][grow, fill]12[]"));
         inside.add(Widgets.title("partner-title", "Partner"), "split 2, span 2, growx");
         inside.add(libraries, "w 240!, gapleft push");
-        inside.add(where, "split 3, span 2, growx, pushx");
+        inside.add(where, "split 3, span 2, growx, pushx, wmin 0");
         inside.add(choose, "growx 0");
         inside.add(look, "growx 0");
         inside.add(Widgets.heading("What came"));

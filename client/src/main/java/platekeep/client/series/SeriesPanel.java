@@ -114,7 +114,7 @@ final class SeriesPanel extends JPanel implements SeriesView {
         Widgets.styled(title, "font: +4");
         title.addActionListener(e -> presenter.title(title.getText()));
         onLeaving(title, () -> presenter.title(title.getText()));
-        head.add(title, "wmin 190, wmax 360");
+        head.add(title, "wmin 90, wmax 360");
         head.add(counter, "wmin 0");
         head.add(Widgets.button("series-add", "Add plates…", () -> presenter.add()));
         head.add(save);

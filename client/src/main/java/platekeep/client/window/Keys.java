@@ -97,9 +97,9 @@ final class Keys {
         JTable table = new JTable(model);
         table.setName("keys");
         table.getInputMap(JTable.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Widgets.stroke("ENTER"), "none");
-        table.getColumnModel().getColumn(0).setPreferredWidth(110);
-        table.getColumnModel().getColumn(1).setPreferredWidth(280);
-        table.getColumnModel().getColumn(2).setPreferredWidth(130);
+        table.getColumnModel().getColumn(0).setPreferredWidth(100);
+        table.getColumnModel().getColumn(1).setPreferredWidth(270);
+        table.getColumnModel().getColumn(2).setPreferredWidth(160);
         JPanel form = new JPanel(new MigLayout("insets 0, fill, wrap 1", "[grow, fill]", "[][grow, fill][]"));
         form.add(asked);
         form.add(Widgets.scroll("keys-scroll", table), "w 540!, h 380!");

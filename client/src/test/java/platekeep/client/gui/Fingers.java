@@ -23,6 +23,8 @@ final class Fingers {
     /** Time between two events, so that a busy machine does not take two clicks for one double click or lose a key. */
     private static final int PACE = 12;
 
+    private static final int DRAG_STEPS = 16;
+
     private static final AtomicInteger PICTURES = new AtomicInteger();
 
     /** What lies on which key of the common keyboard of the display server, with shift. */
@@ -79,6 +81,18 @@ final class Fingers {
     void press(Point at) {
         moveTo(at);
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    }
+
+    /** Presses at one point and lets go at another, with a hand that moves slowly enough to be taken for a drag. */
+    void drag(Point from, Point to) {
+        press(from);
+        for (int step = 1; step <= DRAG_STEPS; step++) {
+            moveTo(new Point(
+                    from.x + (to.x - from.x) * step / DRAG_STEPS, from.y + (to.y - from.y) * step / DRAG_STEPS));
+            robot.delay(3 * PACE);
+        }
+        robot.delay(20 * PACE);
+        release();
     }
 
     void release() {

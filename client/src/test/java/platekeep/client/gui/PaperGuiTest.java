@@ -3,6 +3,8 @@ package platekeep.client.gui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,6 +89,25 @@ class PaperGuiTest {
             new Work(program).close();
         }
         whatCameOfIt();
+    }
+
+    @Test
+    void filesThatAreDroppedOnThePaperScreenComeIn() throws Exception {
+        List<Path> pages = List.of(binder.resolve("page 1.jpg"), binder.resolve("page 10.jpg"));
+        try (Program program = desks.open(WENNA)) {
+            program.says("gallery-nothing", "No plates yet.");
+            program.keys("ctrl 6");
+            Seen paper = program.until("paper-nothing", "shows", Seen::showing);
+            Rectangle corner = new Rectangle(paper.middle().x - 100, paper.middle().y + 140, 200, 60);
+            try (FileManager files = new FileManager(corner, pages)) {
+                program.fingers().drag(files.files(), new Point(paper.middle().x, paper.middle().y - 60));
+                program.until("paper-files", "shows", Seen::showing);
+            }
+            program.keys("ENTER");
+            program.says("paper-counter", "1 of 2");
+            new Work(program).close();
+        }
+        assertThat(desks.git(WENNA, "log", "-1", "--format=%s").strip()).isEqualTo("2 scans brought in");
     }
 
     private void whatCameOfIt() throws Exception {

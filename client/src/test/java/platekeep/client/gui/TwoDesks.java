@@ -97,7 +97,8 @@ final class TwoDesks {
         return who + " <" + who.substring(0, who.indexOf(' ')).toLowerCase(java.util.Locale.ROOT) + "@harbour.example>";
     }
 
-    private void command(String who, String... words) throws Exception {
+    /** Types a command in a designer's library. */
+    void command(String who, String... words) throws Exception {
         run(who, library(who), words);
     }
 
