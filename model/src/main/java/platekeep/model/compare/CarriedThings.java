@@ -23,6 +23,7 @@ final class CarriedThings {
     private final PlateEdit edit;
     private final Grid cells;
     private final Optional<Labels> labels;
+    private final List<Start> starts;
     private final Map<RowId, Integer> rows = new HashMap<>();
 
     /** @param cells those of the earlier plate */
@@ -30,6 +31,7 @@ final class CarriedThings {
         this.after = after;
         this.edit = edit;
         this.cells = cells;
+        starts = before.starts();
         labels = edit.figures().isEmpty() ? Optional.empty() : Optional.of(cells.figures());
         List<Row> all = before.rows();
         for (int i = 0; i < all.size(); i++) {
@@ -51,6 +53,36 @@ final class CarriedThings {
                 row.get(),
                 cells.frame().position(motion.get().position(k)),
                 turned ? start.cable().turned() : start.cable());
+    }
+
+    /** Of the starts that came the one in the figure of the earlier plate that this start was alone in, if that is alone there too. */
+    Optional<Start> sameFigure(Start start, List<Start> came) {
+        if (came.isEmpty()) {
+            return Optional.empty();
+        }
+        Labels figures = labels.orElseGet(cells::figures);
+        int figure = figureAt(figures, rows.get(start.row()), cells.frame().index(start.pleat()));
+        boolean alone = starts.stream()
+                        .filter(s -> figureAt(
+                                        figures,
+                                        rows.get(s.row()),
+                                        cells.frame().index(s.pleat()))
+                                == figure)
+                        .count()
+                == 1;
+        List<Start> there = came.stream()
+                .filter(now -> {
+                    int row = after.indexOf(now.row());
+                    int i = row < 0 ? -1 : edit.pairing().before(row);
+                    int k = cells.frame().index(now.pleat());
+                    return figureAt(figures, i, edit.picture().inverse().position(k)) == figure;
+                })
+                .toList();
+        return figure >= 0 && alone && there.size() == 1 ? Optional.of(there.get(0)) : Optional.empty();
+    }
+
+    private static int figureAt(Labels figures, Integer row, int k) {
+        return row == null || row < 0 ? Labels.NONE : figures.at(row, k);
     }
 
     /** The line in the letter that its colour has now. */

@@ -342,7 +342,7 @@ final class FactWords {
         return old >= 0 ? "row " + before.numberFromBottom(old) + " as it was" : "a row that is not there";
     }
 
-    /** One start that went and one that came are the same one at another place. */
+    /** A start that went and one that came are the same one at another place: of one figure, or alone. */
     private void starts() {
         List<Start> went = new ArrayList<>(before.starts());
         List<Start> came = new ArrayList<>(after.starts());
@@ -353,17 +353,27 @@ final class FactWords {
         came.removeIf(start -> keysThen.contains(startKey(start)));
         int first = out.size();
         things(About.STARTS, "start", Plate::starts, carried::start, this::startKey, (side, s) -> startWords(s));
-        if (went.size() == 1 && came.size() == 1) {
-            out.subList(first, out.size())
-                    .removeIf(d ->
-                            d.words().startsWith("start added") || d.words().startsWith("start removed"));
-            List<Place> where = new ArrayList<>(places.of(Side.BEFORE, went.get(0)));
-            where.addAll(places.of(Side.AFTER, came.get(0)));
-            tell(
-                    About.STARTS,
-                    "start moved: " + startWords(came.get(0)) + " instead of " + startWords(went.get(0)),
-                    where);
+        for (Start start : List.copyOf(went)) {
+            carried.sameFigure(start, came).ifPresent(now -> {
+                startMoved(start, now, first);
+                went.remove(start);
+                came.remove(now);
+            });
         }
+        if (went.size() == 1 && came.size() == 1) {
+            startMoved(went.get(0), came.get(0), first);
+        }
+    }
+
+    private void startMoved(Start went, Start came, int first) {
+        String now = startWords(came);
+        String then = startWords(went);
+        out.subList(first, out.size())
+                .removeIf(d ->
+                        d.words().equals("start added: " + now) || d.words().equals("start removed: " + then));
+        List<Place> where = new ArrayList<>(places.of(Side.BEFORE, went));
+        where.addAll(places.of(Side.AFTER, came));
+        tell(About.STARTS, "start moved: " + now + " instead of " + then, where);
     }
 
     private String startWords(Start start) {

@@ -25,13 +25,14 @@ final class Likeness {
     private final int[] beforeClass;
     private final int[] afterClass;
     private final boolean[] blankClass;
-    private final boolean equalsAlone;
+    private final RowPairing.By by;
 
     /**
-     * @param equalsAlone whether rows that are not equal score nothing
+     * @param by what is scored: with {@link RowPairing.By#EQUALS} rows that are not equal score nothing, with {@link
+     *     RowPairing.By#SHAPE} those that share no colour score by their shape
      */
-    Likeness(Grid before, Grid after, boolean equalsAlone) {
-        this.equalsAlone = equalsAlone;
+    Likeness(Grid before, Grid after, RowPairing.By by) {
+        this.by = by;
         this.before = before;
         this.after = after;
         Map<String, Integer> classes = new HashMap<>();
@@ -90,7 +91,7 @@ final class Likeness {
         if (equal(beforeRow, afterRow)) {
             return isBlank(beforeRow) ? EQUAL_BLANK : EQUAL;
         }
-        if (equalsAlone) {
+        if (by == RowPairing.By.EQUALS) {
             return 0;
         }
         if (isBlank(beforeRow) || blankClass[afterClass[afterRow]]) {
@@ -98,15 +99,18 @@ final class Likeness {
         }
         Overlap overlap = overlap(beforeRow, afterRow);
         long score = (60_000L * overlap.agreeing() + 30_000L * overlap.both()) * 2 / overlap.either();
-        return overlap.agreeing() == 0 || score < LEAST ? 0 : (int) score;
+        if (overlap.agreeing() > 0 && score >= LEAST) {
+            return (int) score;
+        }
+        return by == RowPairing.By.SHAPE ? shape(overlap) : 0;
     }
 
     /** 0 for rows that cover other places, up to {@link #SAME_SHAPE} for the very same ones, whatever the colours. */
     int shape(int beforeRow, int afterRow) {
-        if (equalsAlone) {
-            return 0;
-        }
-        Overlap overlap = overlap(beforeRow, afterRow);
+        return by == RowPairing.By.EQUALS ? 0 : shape(overlap(beforeRow, afterRow));
+    }
+
+    private static int shape(Overlap overlap) {
         return overlap.either() == 0 || overlap.both() * 4 < overlap.either()
                 ? 0
                 : overlap.both() * 2 * SAME_SHAPE / overlap.either();

@@ -187,7 +187,8 @@ final class Motions {
             }
         }
         Map<Integer, List<Motion>> found = new HashMap<>();
-        figuresTouched().forEach((label, figure) -> {
+        Map<Integer, Figure> touched = figuresTouched();
+        touched.forEach((label, figure) -> {
             runs.clearVotes();
             figure.vote(runs);
             List<Motion> best = least(runs.best(), figure::costOf);
@@ -208,7 +209,9 @@ final class Motions {
         found.forEach((label, motions) -> figures.put(
                 label,
                 motions.stream()
-                        .min(Comparator.comparing((Motion m) -> -shared.get(m)).thenComparing(Runs.PLAINEST))
+                        .min(Comparator.comparing((Motion m) -> -shared.get(m))
+                                .thenComparing(touched.get(label)::stoodThere)
+                                .thenComparing(Runs.PLAINEST))
                         .orElseThrow()));
     }
 
@@ -373,6 +376,21 @@ final class Motions {
             }
             boolean arrived = size < SMALL ? missed == 0 && arrivedAlone(motion) : missed * 4 <= size;
             return wentAndCame && arrived && cost * 3 < changedCells() + painted ? cost : Integer.MAX_VALUE;
+        }
+
+        /** How many of its cables the motion brings to where other figures had the very same before. */
+        int stoodThere(Motion motion) {
+            int stood = 0;
+            for (int[] s : stretches) {
+                int own = pairing.after(s[0]);
+                int row = own < 0 ? -1 : motion.row(own);
+                int i = row >= 0 && row < after.height() ? pairing.before(row) : -1;
+                for (int k = s[1]; i >= 0 && k < s[2]; k++) {
+                    int to = motion.position(k);
+                    stood += before.at(i, to) == before.at(s[0], k) && labels.at(i, to) != label ? 1 : 0;
+                }
+            }
+            return stood;
         }
 
         private boolean has(int row, int k) {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import platekeep.model.plate.Row;
 
 /**
@@ -61,7 +62,37 @@ final class PictureMotion {
                 .orElse(Motion.NONE);
         int stay = votes.getOrDefault(Motion.NONE, 0);
         int go = votes.getOrDefault(best, 0);
-        return go > 2 * stay && 2 * go >= total ? bestOf(votes, go, before, after) : Motion.NONE;
+        return go > 2 * stay && 2 * go >= total ? bestOf(votes, go, before, after) : byOutermost(before, after);
+    }
+
+    /** Where rows are too like one another to tell: what brings the outermost cables where the outermost are now, if most rows agree. */
+    private static Motion byOutermost(Grid before, Grid after) {
+        Trimmed was = outermost(before);
+        Trimmed is = outermost(after);
+        if (was.start() >= was.end() || was.end() - was.start() != is.end() - is.start()) {
+            return Motion.NONE;
+        }
+        Motion moved = Motion.shift(0, is.start() - was.start());
+        Motion mirrored = new Motion(1, 0, -1, is.start() + was.end() - 1);
+        Motion best = rowsFound(mirrored, before, after) > rowsFound(moved, before, after) ? mirrored : moved;
+        long drawn = IntStream.range(0, before.height())
+                .filter(i -> !Grid.isBlank(before.row(i)))
+                .count();
+        int found = rowsFound(best, before, after);
+        return 4 * found >= 3 * drawn && found > 2 * rowsFound(Motion.NONE, before, after) ? best : Motion.NONE;
+    }
+
+    private static Trimmed outermost(Grid grid) {
+        int start = grid.frame().width();
+        int end = 0;
+        for (int i = 0; i < grid.height(); i++) {
+            Trimmed row = Trimmed.of(grid.row(i));
+            if (row.start() < row.end()) {
+                start = Math.min(start, row.start());
+                end = Math.max(end, row.end());
+            }
+        }
+        return new Trimmed("", start, end);
     }
 
     /** Of the motions that have as many votes (rows that are their own mirror image vote for two) the one after which most is where it is now. */
@@ -77,7 +108,7 @@ final class PictureMotion {
                 .orElse(Motion.NONE);
     }
 
-    /** How many rows, moved so, stand in the later plate. */
+    /** How many rows with cables, moved so, stand in the later plate. */
     private static int rowsFound(Motion motion, Grid before, Grid after) {
         Set<String> rows = new HashSet<>();
         for (int j = 0; j < after.height(); j++) {
@@ -86,7 +117,7 @@ final class PictureMotion {
         Grid moved = before.movedSideways(motion);
         int found = 0;
         for (int i = 0; i < moved.height(); i++) {
-            found += rows.contains(new String(moved.row(i))) ? 1 : 0;
+            found += !Grid.isBlank(moved.row(i)) && rows.contains(new String(moved.row(i))) ? 1 : 0;
         }
         return found;
     }

@@ -102,24 +102,34 @@ public record PlateEdit(
             if (words == 0) {
                 return first;
             }
-            RowPairing plain = first.pairing();
-            if (plain.leavesEqualsApart(moved, afterCells)) {
-                PlateEdit equals = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.EQUALS));
-                int equal = plain.pairedEqual(moved, afterCells);
-                if (equals.words(beforeCells, afterCells) < words
-                        && equals.pairing().pairedEqual(moved, afterCells) >= equal) {
-                    return equals;
-                }
-                PlateEdit shifted = plain.withRowsMoved(before, after, moved, afterCells).stream()
-                        .filter(pairing -> pairing.pairedEqual(moved, afterCells) >= equal)
-                        .map(pairing -> read(false, pairing))
-                        .min(Comparator.comparingInt(read -> read.words(beforeCells, afterCells)))
-                        .orElse(first);
-                if (shifted.words(beforeCells, afterCells) < words) {
-                    return shifted;
+            int equal = first.pairing().pairedEqual(moved, afterCells);
+            PlateEdit best = others(first.pairing(), moved).stream()
+                    .filter(pairing -> pairing.pairedEqual(moved, afterCells) >= equal)
+                    .map(pairing -> read(false, pairing))
+                    .min(Comparator.comparingInt(read -> read.words(beforeCells, afterCells)))
+                    .orElse(first);
+            if (best.words(beforeCells, afterCells) < words) {
+                return best;
+            }
+            if (first.pairing().leavesRowsOnBothSides()) {
+                PlateEdit recoloured =
+                        read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.SHAPE));
+                if (2 * recoloured.words(beforeCells, afterCells) < words
+                        && recoloured.pairing().pairedEqual(moved, afterCells) >= equal) {
+                    return recoloured;
                 }
             }
             return before.rows().size() != after.rows().size() ? first : plainestInPlace(first, words);
+        }
+
+        /** Other ways to pair the rows, where this one leaves something to be said for them. */
+        private List<RowPairing> others(RowPairing plain, Grid moved) {
+            List<RowPairing> others = new ArrayList<>();
+            if (plain.leavesEqualsApart(moved, afterCells)) {
+                others.add(RowPairing.of(before, after, moved, afterCells, RowPairing.By.EQUALS));
+                others.addAll(plain.withRowsMoved(before, after, moved, afterCells));
+            }
+            return others;
         }
 
         private PlateEdit plainestInPlace(PlateEdit first, int words) {

@@ -33,6 +33,8 @@ public final class RowPairing {
     enum By {
         /** What is alike comes together, as far as it stands in one order. */
         LIKENESS,
+        /** The same, and of rows that share no colour those of one shape. */
+        SHAPE,
         /** Only what is equal comes together, and what lies between is paired in place. */
         EQUALS,
         /** Every row stayed where it was; only between plates of as many rows. */
@@ -65,7 +67,7 @@ public final class RowPairing {
                 pairing.pairByLikeness(
                         pairing.pairedAfterRows(),
                         pairing.new OwnIds(before, after),
-                        new Likeness(beforeCells, afterCells, by == By.EQUALS));
+                        new Likeness(beforeCells, afterCells, by));
             }
         }
         return pairing;
@@ -77,7 +79,7 @@ public final class RowPairing {
      * at most {@value #MOST_MOVED}.
      */
     List<RowPairing> withRowsMoved(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
-        Likeness likeness = new Likeness(beforeCells, afterCells, false);
+        Likeness likeness = new Likeness(beforeCells, afterCells, By.LIKENESS);
         int[] equals = likeness.onlyEquals();
         Alignment.Allowed own = new OwnIds(before, after);
         List<int[]> runs = new ArrayList<>();
@@ -142,6 +144,12 @@ public final class RowPairing {
             count += i < 0 ? 1 : 0;
         }
         return count;
+    }
+
+    /** Whether rows of both plates have no partner: some may be one row, coloured anew. */
+    boolean leavesRowsOnBothSides() {
+        return Arrays.stream(toAfter).anyMatch(j -> j < 0)
+                && Arrays.stream(toBefore).anyMatch(i -> i < 0);
     }
 
     /** The row of the later plate, or -1 where the row went. */

@@ -3,6 +3,7 @@ package platekeep.model.join;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,10 @@ final class OldClashes {
     private final Grid grid;
     private final Optional<Pleats> pleats;
     private final ClashList clashes;
+    /** The earlier plate's clashes by what they are in the joined one. */
+    private final Map<Clash, Clash> asItWas = new HashMap<>();
+    /** Clashes that were settled in two ways: as they are in the joined plate, and as they were in the earlier one. */
+    private final Map<Clash, Clash> settledTwice = new LinkedHashMap<>();
 
     OldClashes(
             Plate base,
@@ -372,6 +377,7 @@ final class OldClashes {
                 ? rowDecisions(any)
                 : TwoDecisions.of(any, plate(0), plate(1));
         decided.ifPresent(two -> {
+            settledTwice.put(before, asItWas.get(before));
             int row = resultRow(any).orElse(ClashList.NO_ROW);
             clashes.add(
                     new Clash(
@@ -447,11 +453,11 @@ final class OldClashes {
     /** The joined plate with what stood before in the place of fields and things that were settled in two ways. */
     Plate standing(Plate joined) {
         Plate out = joined;
-        for (Clash clash : base.clashes()) {
-            if (TwoDecisions.of(clash, plate(0), plate(1)).isPresent()) {
-                Optional<Value> stood = TwoDecisions.shown(base, clash);
-                out = stood.isPresent() ? Settling.put(out, clash, stood.get()) : out;
-            }
+        for (Map.Entry<Clash, Clash> clash : settledTwice.entrySet()) {
+            boolean aboutRows =
+                    clash.getKey().what() == Clash.What.ROW || clash.getKey().what() == Clash.What.ROWS;
+            Optional<Value> stood = aboutRows ? Optional.empty() : TwoDecisions.shown(base, clash.getValue());
+            out = stood.isPresent() ? Settling.put(out, clash.getKey(), stood.get()) : out;
         }
         return out;
     }
@@ -472,6 +478,9 @@ final class OldClashes {
             if (clash.what() != Clash.What.CABLES) {
                 Clash now = translated(s, clash);
                 out.put(now.what() + now.place().text(), now);
+                if (s < 0) {
+                    asItWas.put(now, clash);
+                }
             }
         }
         return out;

@@ -295,6 +295,30 @@ class FactWordsTest {
     }
 
     @Test
+    void startsOfTwoFiguresWhoseRowWentAreEachMovedOnce() {
+        Plate two = new Draft("0b8f5a52-7c1e-4f0e-9a53-0f6c1f1f7a10", "Pears")
+                .palette(Palette.of(
+                        Map.of('a', new Colour("brick", "#A63C2B", 4), 'b', new Colour("chalk", "#F4F1E8", 4))))
+                .pleats(Optional.of(new Pleats(1, 13)))
+                .rows(List.of(
+                        new Row(Optional.of(new RowId("r1r1")), ".aaaa..bbbb."),
+                        new Row(Optional.of(new RowId("r2r2")), "..aa....bb..")))
+                .starts(List.of(
+                        new Start(new RowId("r2r2"), 3, CableKind.DOWN), new Start(new RowId("r2r2"), 9, CableKind.UP)))
+                .build();
+        Plate shorter = two.edit()
+                .rows(two.rows().subList(0, 1))
+                .starts(List.of(
+                        new Start(new RowId("r1r1"), 3, CableKind.UP), new Start(new RowId("r1r1"), 9, CableKind.DOWN)))
+                .build();
+        assertThat(words(two, shorter))
+                .containsExactly(
+                        "row 1 removed",
+                        "start moved: row 1, pleats 3 and 4, up cable instead of row 1 as it was, pleats 3 and 4, down cable",
+                        "start moved: row 1, pleats 9 and 10, down cable instead of row 1 as it was, pleats 9 and 10, up cable");
+    }
+
+    @Test
     void aStartAtAnotherPlaceIsSaidOnce() {
         Plate with = GATE.edit()
                 .starts(List.of(new Start(new RowId("r1r1"), 2, CableKind.UP)))
