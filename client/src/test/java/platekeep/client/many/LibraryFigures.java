@@ -178,15 +178,20 @@ final class LibraryFigures {
                 library.save(new Saving(
                         List.of(new Change.PutPlate(changed)), "A note", Optional.empty(), Optional.empty()));
             };
+            boolean[] forcing = {false};
             Figure.Work theirs = () -> {
+                String fsync = "core.fsync=" + (forcing[0] ? "all" : "default");
                 String path = plates.get(5000 + next[0] * 37 % 4000).path();
                 Files.writeString(copy.resolve(path), Files.readString(copy.resolve(path)) + "\n");
-                there.says("add", path);
-                there.says("commit", "--quiet", "-m", "A note");
+                there.says("-c", fsync, "add", path);
+                there.says("-c", fsync, "commit", "--quiet", "-m", "A note");
             };
             Figure.inTurn(5, ours, theirs);
             double[] both = Figure.inRows(3, SAVES, ours, theirs);
             told.accept(Figure.beside(name, both[0], "git add + git commit", both[1], 0.5));
+            forcing[0] = true;
+            double[] forced = Figure.inRows(3, SAVES, ours, theirs);
+            told.accept(Figure.beside("the same", forced[0], "the same, forcing too (core.fsync=all)", forced[1], 0));
         }
         require(there.says("status", "--porcelain").isEmpty());
         require(there.says("fsck", "--connectivity-only").isEmpty());

@@ -132,11 +132,10 @@ public final class Drawing {
     }
 
     private int[] rgbOf(int row, int[] colours) {
-        String cells = plate.rows().get(row).cells();
+        char[] cells = plate.rows().get(row).cells().toCharArray();
         int[] shades = new int[positions];
         for (int i = 0; i < positions; i++) {
-            char cell = cells.charAt(i);
-            shades[i] = cell == Row.EMPTY ? NOTHING : colours[cell & 127];
+            shades[i] = cells[i] == Row.EMPTY ? NOTHING : colours[cells[i] & 127];
         }
         return shades;
     }

@@ -52,6 +52,11 @@ final class NewObjects extends ObjectInserter.Filter {
     }
 
     @Override
+    public ObjectId insert(int type, byte[] data) throws IOException {
+        return insert(type, data, 0, data.length);
+    }
+
+    @Override
     public ObjectId insert(int type, byte[] data, int offset, int length) throws IOException {
         ObjectId id = idFor(type, data, offset, length);
         if (held.containsKey(id)) {

@@ -35,7 +35,7 @@ final class Together {
         bytes += content.length;
     }
 
-    /** These folders have to be forced, too. */
+    /** These folders, or files that are written already, have to be forced, too. */
     void folders(Collection<Path> more) {
         folders.addAll(more);
     }

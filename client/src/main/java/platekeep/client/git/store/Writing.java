@@ -1,7 +1,9 @@
 package platekeep.client.git.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -138,7 +140,7 @@ public final class Writing implements AutoCloseable {
         WorkIndex.Held locked = lockIndex(changes);
         try {
             move(branch, before, after, facts);
-            settle(after, changes, locked);
+            settle(branch, before, after, changes, facts, locked);
         } finally {
             locked.unlock();
         }
@@ -166,9 +168,7 @@ public final class Writing implements AutoCloseable {
         RefUpdate update = store.repository().updateRef(branch);
         update.setExpectedOldObjectId(before.orElse(ObjectId.zeroId()));
         update.setNewObjectId(after);
-        update.setRefLogIdent(facts.enteredBy());
-        update.setRefLogMessage(
-                "platekeep: " + facts.reason().lines().findFirst().orElse(""), false);
+        update.disableRefLog();
         RefUpdate.Result result = update.update();
         if (result != RefUpdate.Result.NEW && result != RefUpdate.Result.FAST_FORWARD) {
             journal.clear();
@@ -177,9 +177,36 @@ public final class Writing implements AutoCloseable {
         store.disk().sync(List.of(gitFolder(store).resolve(branch).getParent()));
     }
 
+    /**
+     * Adds a line to the diary that Git keeps of a name (gitformat "reflog"): old and new id, who and when, a tab, what.
+     * No version hangs on it, so it is not forced by itself, as JGit would, but with what follows a version.
+     */
+    private void note(String branch, Optional<ObjectId> before, ObjectId after, Facts facts) throws IOException {
+        Path diary = diary(branch);
+        boolean isKept = store.repository().getConfig().getBoolean("core", "logAllRefUpdates", true);
+        if (isKept || Files.exists(diary)) {
+            Files.createDirectories(diary.getParent());
+            String line = before.orElse(ObjectId.zeroId()).name() + " " + after.name() + " "
+                    + facts.enteredBy().toExternalString() + "\tplatekeep: "
+                    + facts.reason().lines().findFirst().orElse("") + "\n";
+            Files.writeString(diary, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+        }
+    }
+
+    private Path diary(String branch) {
+        return gitFolder(store).resolve(Constants.LOGS).resolve(branch);
+    }
+
     /** The version is made; whatever fails from here on is finished by the next writer. */
-    private void settle(ObjectId after, Map<String, Optional<FileAt>> changes, WorkIndex.Held locked) {
+    private void settle(
+            String branch,
+            Optional<ObjectId> before,
+            ObjectId after,
+            Map<String, Optional<FileAt>> changes,
+            Facts facts,
+            WorkIndex.Held locked) {
         try {
+            note(branch, before, after, facts);
             follow(changes, store.files(after), locked);
             journal.clear();
         } catch (IOException e) {
@@ -242,6 +269,8 @@ public final class Writing implements AutoCloseable {
         writeFiles(changes, together);
         locked.mend(all);
         together.folders(List.of(gitFolder(store)));
+        Optional<Path> diary = store.branch().map(this::diary);
+        diary.ifPresent(file -> together.folders(List.of(file, file.getParent())));
         together.write();
     }
 
