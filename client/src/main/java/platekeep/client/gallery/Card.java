@@ -2,6 +2,7 @@ package platekeep.client.gallery;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import platekeep.client.library.Entry;
@@ -9,6 +10,7 @@ import platekeep.client.ui.Dates;
 import platekeep.model.find.Saying;
 import platekeep.model.find.Spots;
 import platekeep.model.find.Summary;
+import platekeep.model.find.words.Words;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
 import platekeep.model.text.Problem;
@@ -38,6 +40,10 @@ public record Card(
         String library,
         List<Saying> found,
         Optional<Summary> summary) {
+
+    private static final int FAR = 18;
+    private static final int BEFORE = 8;
+    private static final int SHORTEST = 3;
 
     /** What needs to be known at a glance. */
     public enum Mark {
@@ -79,7 +85,9 @@ public record Card(
                 size(summary),
                 marks(summary),
                 summary.library(),
-                Spots.inVersions(summary, words),
+                Spots.inVersions(summary, words).stream()
+                        .map(saying -> around(saying, words))
+                        .toList(),
                 Optional.of(summary));
     }
 
@@ -96,6 +104,29 @@ public record Card(
                 library,
                 List.of(),
                 Optional.empty());
+    }
+
+    /** The same from shortly before a word that was looked for on, where that stands far behind. */
+    private static Saying around(Saying saying, String words) {
+        String text = saying.text().lines().findFirst().orElse("");
+        int at = Words.of(words).stream()
+                .mapToInt(word -> place(text.toLowerCase(Locale.ROOT), word))
+                .filter(place -> place >= 0)
+                .min()
+                .orElse(0);
+        int from = at < FAR ? 0 : text.lastIndexOf(' ', at - BEFORE) + 1;
+        return new Saying(saying.kind(), (from > 0 ? "… " : "") + text.substring(from), saying.on());
+    }
+
+    /** Where a word begins, or what may be another form of it; below 0 where it does not stand there. */
+    private static int place(String text, String word) {
+        for (int length = word.length(); length >= Math.min(SHORTEST, word.length()); length--) {
+            int at = (" " + text).indexOf(" " + word.substring(0, length));
+            if (at >= 0) {
+                return at;
+            }
+        }
+        return -1;
     }
 
     /** Which versions it was found by, in words; empty where the plate itself has all words. */

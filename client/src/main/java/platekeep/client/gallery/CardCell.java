@@ -164,13 +164,14 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
     }
 
     /**
-     * Says at the lower left of the picture that there is paper or finished work to be seen beside a chart, and above
-     * that by which version it was found.
+     * Says at the upper left of the picture in which library it lies, at the lower left that there is paper or finished
+     * work to be seen beside a chart, and above that by which version it was found.
      */
     private void paintBeside(Graphics2D g) {
         int height = g.getFontMetrics(getFont()).getHeight();
         int y = GAP + picture.height - height - 2;
         String beside = paper.beside(card);
+        paintNote(g, paper.library(card), GAP + 10, picture.width / 2);
         paintNote(g, beside, y, picture.width / 2);
         paintNote(g, card.foundWords(), beside.isEmpty() ? y : y - height - 4, picture.width - 26);
     }
@@ -204,16 +205,13 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         FontMetrics small = g.getFontMetrics();
         g.setColor(card.plate().isEmpty() ? Look.trouble() : Look.faintInk());
         int line = y;
-        String library = paper.library(card);
-        String beside = library.isEmpty() ? "" : "  ·  " + library;
         boolean hasFacts = !card.facts().isEmpty();
-        for (String facts : Texts.wrapped(hasFacts ? card.facts() + beside : "", small, width, factLines())) {
+        for (String facts : Texts.wrapped(hasFacts ? card.facts() : "", small, width, factLines())) {
             line += metrics.getHeight();
             g.drawString(facts, x, line);
         }
         line += hasFacts ? metrics.getHeight() : 2 * metrics.getHeight();
-        String last = card.size() + (hasFacts ? "" : beside);
-        g.drawString(Texts.cut(last, small, width), x, line - 1);
+        g.drawString(Texts.cut(card.size(), small, width), x, line - 1);
     }
 
     @Override
@@ -227,6 +225,7 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
                     return card == null
                             ? ""
                             : card.title() + ", " + card.facts() + ", " + card.size()
+                                    + (paper.library(card).isEmpty() ? "" : ", in " + paper.library(card))
                                     + (card.found().isEmpty() ? "" : ", found in " + card.foundWords());
                 }
             };

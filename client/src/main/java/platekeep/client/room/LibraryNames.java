@@ -10,8 +10,8 @@ import java.util.Map;
 import platekeep.client.library.Library;
 
 /**
- * What open libraries are called: by their own names, and where two have one name, with as much of their folders as tells
- * them apart. Unchangeable, for all threads; reads no disk.
+ * What open libraries are called: by their own names, and where two have one name, with as much of their folders before it as
+ * tells them apart, so that it is seen even where there is room for the beginning only. Unchangeable, for all threads; reads no disk.
  */
 public final class LibraryNames {
     /** No library is open. */
@@ -36,7 +36,9 @@ public final class LibraryNames {
             int depth = same.size() == 1 ? 0 : depth(same);
             same.forEach(library -> shown.put(
                     library,
-                    depth == 0 ? own.get(library) : own.get(library).strip() + " (" + end(library, depth) + ")"));
+                    depth == 0
+                            ? own.get(library)
+                            : end(library, depth) + " (" + own.get(library).strip() + ")"));
         });
         return new LibraryNames(shown);
     }

@@ -169,8 +169,8 @@ class GalleryPresenterTest {
 
         assertThat(view.state.cards())
                 .extracting(Card::library)
-                .containsExactlyInAnyOrder("Harbour (Harbour)", "Harbour (Harbour)", "Harbour (attic)");
-        gallery.narrowing().turn(Group.LIBRARY, "Harbour (attic)");
+                .containsExactlyInAnyOrder("Harbour (Harbour)", "Harbour (Harbour)", "attic (Harbour)");
+        gallery.narrowing().turn(Group.LIBRARY, "attic (Harbour)");
         assertThat(titles()).containsExactly("Boat");
         test.room.close(other);
         assertThat(view.state.cards()).extracting(Card::library).containsOnly("Harbour");
@@ -189,6 +189,21 @@ class GalleryPresenterTest {
         assertThat(view.state.cards().get(0).foundWords()).isEqualTo("\"Spring class 2026\", 2 Mar 2026");
         gallery.narrowing().words("kite");
         assertThat(view.state.cards().get(0).foundWords()).isEmpty();
+    }
+
+    @Test
+    void aLongReasonIsToldFromShortlyBeforeTheWordOn() throws LibraryException {
+        Plate kite = plate(KITE, "Kite", List.of("kites"), Age.CHILD);
+        test.library.save(new Saving(
+                List.of(new Change.PutPlate(kite)),
+                "Tail in navy and brick, both sides, with bows for the regatta of the harbour",
+                Optional.empty(),
+                Optional.empty()));
+        test.room.changed(test.library);
+
+        gallery.narrowing().words("regattas");
+
+        assertThat(view.state.cards().get(0).foundWords()).isEqualTo("4 Mar 2026: … for the regatta of the harbour");
     }
 
     @Test

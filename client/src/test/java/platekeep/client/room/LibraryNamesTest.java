@@ -33,14 +33,13 @@ class LibraryNamesTest {
     @Test
     void librariesOfOneNameAreToldApartByTheirFolders() {
         assertThat(shown(library("/a/home", "Archive"), library("/a/old", "archive "), library("/a/ours", "Ours")))
-                .containsExactly("Archive (home)", "archive (old)", "Ours");
+                .containsExactly("home (Archive)", "old (archive)", "Ours");
     }
 
     @Test
     void foldersOfOneNameAreToldApartByThoseAboveThem() {
         assertThat(shown(library("/stick/patterns", "Archive"), library("/home/patterns", "Archive")))
                 .containsExactly(
-                        "Archive (" + Path.of("stick", "patterns") + ")",
-                        "Archive (" + Path.of("home", "patterns") + ")");
+                        Path.of("stick", "patterns") + " (Archive)", Path.of("home", "patterns") + " (Archive)");
     }
 }

@@ -124,7 +124,7 @@ class CollectVerbsTest {
     void aPlateIsCopiedAndMovedAndWhatIsDifferentThereStays() throws Exception {
         fine(Typed.in(home, new RealMeans(home), "create", "archive", "--name", "Ours", "--hand", WENNA));
         Typed looked = fine(type("carry", "Quay Lamp", "--to", "../archive", "--look"));
-        assertThat(looked.out()).contains("Ours (archive)").contains("Nothing was changed.");
+        assertThat(looked.out()).contains("archive (Ours)").contains("Nothing was changed.");
         fine(type("carry", "Quay Lamp", "--to", "../archive"));
         assertThat(archived()).containsExactly(LAMP);
 
