@@ -161,11 +161,13 @@ final class OldClashes {
         if (id.isPresent()) {
             return Optional.of(placing.position(s, id.get(), position)).filter(spot -> spot.handle() >= 0);
         }
-        return clash.numberAt("row")
-                .map(n -> plate(s).rows().size() - n)
-                .filter(i -> i >= 0 && i < plate(s).rows().size())
-                .map(i -> s < 0 ? i : rows.held(rows.handle(s, i)))
-                .map(h -> new Placing.Spot(Optional.empty(), h, 0, position));
+        return clash.numberAt("row").map(n -> {
+            int handle = NumberedRows.handle(n, s, rows);
+            int own = s < 0 || handle < 0 ? handle : rows.row(s, handle);
+            return own < 0
+                    ? new Placing.Spot(Optional.empty(), handle, 0, position)
+                    : placing.positionAt(s, own, position);
+        });
     }
 
     private Clash relettered(int s, Clash clash) {
@@ -374,7 +376,7 @@ final class OldClashes {
 
     private void joinOtherDecisions(Clash any, Clash before) {
         Optional<TwoDecisions.Decided> decided = any.what() == Clash.What.ROW || any.what() == Clash.What.ROWS
-                ? rowDecisions(any)
+                ? rowDecisions(any, TwoDecisions.rows(base, asItWas.get(before)))
                 : TwoDecisions.of(any, plate(0), plate(1));
         decided.ifPresent(two -> {
             settledTwice.put(before, asItWas.get(before));
@@ -394,8 +396,7 @@ final class OldClashes {
     }
 
     /** What each side kept of the rows that a clash is about, where the two differ. */
-    private Optional<TwoDecisions.Decided> rowDecisions(Clash clash) {
-        List<Integer> handles = TwoDecisions.rows(base, clash);
+    private Optional<TwoDecisions.Decided> rowDecisions(Clash clash, List<Integer> handles) {
         Value mine = kept(0, clash, handles);
         Value theirs = kept(1, clash, handles);
         boolean here = handles.stream().allMatch(h -> rows.order().contains(h));
@@ -511,15 +512,12 @@ final class OldClashes {
         if (clash.numberAt("row").isEmpty()) {
             return clash;
         }
-        return row(s, clash, plate(s).from())
-                .flatMap(placing::resultRow)
-                .map(r -> new Clash(
-                        clash.what(),
-                        ClashList.place("row", JoinedIds.name(ids, r)),
-                        clash.base(),
-                        clash.sides(),
-                        clash.unknown()))
-                .orElse(clash);
+        int handle = NumberedRows.handle(clash.numberAt("row").get(), s, rows);
+        Value name = placing.resultRow(new Placing.Spot(Optional.empty(), handle, 0, 0))
+                .map(r -> JoinedIds.name(ids, r))
+                // a name that no row has
+                .orElse(Value.of(-1 - handle));
+        return new Clash(clash.what(), ClashList.place("row", name), clash.base(), clash.sides(), clash.unknown());
     }
 
     /** A row as a line of a plate's text: its id, if it has one, and its cells. */

@@ -82,16 +82,20 @@ final class Placing {
         return source(s, row, position, k, k, false);
     }
 
-    /** The source of a cable of the earlier plate, its row counted from the top, from 0. */
-    Spot positionBefore(int row, int position) {
-        return new Spot(Optional.empty(), row, layerAt(-1, row, grid.frame().index(position)), position);
+    /** The source of a cable by its row's index in its own plate, from the top. */
+    Spot positionAt(int s, int row, int position) {
+        int k = grid.frame().index(position);
+        return source(s, row, position, k, k, false);
     }
 
     private Spot source(int s, RowId id, double place, int k, int otherwise, boolean pleat) {
         Integer row = s < 0 ? baseRows.get(id) : sideRows[s].get(id);
-        if (row == null) {
-            return new Spot(Optional.of(id), -1, 0, place);
-        }
+        return row == null
+                ? new Spot(Optional.of(id), -1, 0, place)
+                : source(s, row.intValue(), place, k, otherwise, pleat);
+    }
+
+    private Spot source(int s, int row, double place, int k, int otherwise, boolean pleat) {
         int layer = layerAt(s, row, k);
         layer = layer == 0 ? layerAt(s, row, otherwise) : layer;
         if (s < 0) {

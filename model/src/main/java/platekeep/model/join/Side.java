@@ -54,14 +54,15 @@ final class Side {
         Grid grid = Grid.of(plate, baseGrid.frame(), shared);
         PlateEdit edit = PlateEdit.of(base, plate, baseGrid, grid);
         if (!edit.turnedOver()) {
-            return new Side(index, plate, false, edit, grid);
+            return new Side(index, NumberedRows.asIn(base, plate, edit, plate), false, edit, grid);
         }
         Plate turned = plate.edit()
                 .rows(reversed(plate.rows()))
                 .starts(turned(plate.starts()))
                 .build();
         Grid turnedGrid = Grid.of(turned, baseGrid.frame(), shared);
-        return new Side(index, turned, true, PlateEdit.of(base, turned, baseGrid, turnedGrid), turnedGrid);
+        PlateEdit back = PlateEdit.of(base, turned, baseGrid, turnedGrid);
+        return new Side(index, NumberedRows.asIn(base, turned, back, plate), true, back, turnedGrid);
     }
 
     static List<Row> reversed(List<Row> rows) {

@@ -125,7 +125,7 @@ final class StartJoin {
                     int row = given.indexOf(start.row());
                     return new Placed(
                             start,
-                            placing.positionBefore(row, start.pleat()),
+                            placing.positionAt(-1, row, start.pleat()),
                             start,
                             labels.at(row, grid.frame().index(start.pleat())));
                 })

@@ -35,6 +35,7 @@ class CasesTest {
     @ValueSource(
             strings = {
                 "cables-clash-settled-and-cut-off",
+                "cables-clash-settled-and-picture-moved-without-ids",
                 "chart-mirrored-and-figure-taken-out",
                 "chart-mirrored-and-gathering-row-changed",
                 "chart-mirrored-and-row-moved-without-ids",
@@ -73,7 +74,9 @@ class CasesTest {
                 "remark-on-a-row-that-a-figure-left",
                 "remark-put-on-row-taken-out",
                 "row-clash-and-turned-upside-down-without-ids",
+                "row-clash-settled-and-another-open-without-ids",
                 "row-clash-settled-and-its-colour-taken-out",
+                "row-clash-settled-in-two-ways-beside-another-without-ids",
                 "row-moved-and-figures-drawn-on-without-ids",
                 "row-moved-and-taken-out",
                 "row-recoloured-in-place-without-ids",
