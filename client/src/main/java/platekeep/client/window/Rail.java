@@ -61,6 +61,11 @@ final class Rail extends JPanel {
             cloth = PleatedCloth.picture(width, height, 7, new Color(Look.cloth()));
         }
         int top = getHeight() - height;
+        JToggleButton last = buttons.get(buttons.size() - 1);
+        if (top < last.getY() + last.getHeight()) {
+            // no room for it below the screens
+            return;
+        }
         g.drawImage(cloth, 0, top, null);
         paintStitches((Graphics2D) g.create(), width, top + height / 2);
     }
