@@ -2,6 +2,7 @@ package platekeep.client.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
@@ -12,6 +13,7 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.LayoutFocusTraversalPolicy;
 import javax.swing.SwingUtilities;
 
 /**
@@ -43,6 +45,7 @@ public final class Ask {
         all.add(below, BorderLayout.SOUTH);
         dialog.setContentPane(all);
         dialog.getRootPane().setDefaultButton(yes);
+        dialog.setFocusTraversalPolicy(new YesFirst(yes, no));
         Widgets.onKey(dialog.getRootPane(), "ESCAPE", dialog::dispose);
         dialog.setName("ask");
     }
@@ -87,6 +90,28 @@ public final class Ask {
         /** Can be pressed, or not. */
         public void canBe(boolean pressed) {
             button.setEnabled(pressed);
+        }
+    }
+
+    /**
+     * Where there is nothing to fill in, the keyboard begins at yes: Enter presses the button that has it, which would
+     * give up else.
+     */
+    private static final class YesFirst extends LayoutFocusTraversalPolicy {
+        private static final long serialVersionUID = 1L;
+
+        private final JButton yes;
+        private final JButton no;
+
+        YesFirst(JButton yes, JButton no) {
+            this.yes = yes;
+            this.no = no;
+        }
+
+        @Override
+        public Component getDefaultComponent(Container dialog) {
+            Component first = super.getDefaultComponent(dialog);
+            return first == no && yes.isEnabled() ? yes : first;
         }
     }
 
