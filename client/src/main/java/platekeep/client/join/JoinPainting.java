@@ -44,11 +44,18 @@ final class JoinPainting {
         if (isOther || colour != Row.EMPTY && !now.palette().has(colour)) {
             colour = now.palette().entries().keySet().stream().findFirst().orElse(Row.EMPTY);
         }
-        if (isOther && sitting.selected() >= 0) {
-            Boards.area(sitting.of(), now, sitting.selected())
-                    .ifPresent(area -> cursor = new Spot(area.top(), area.from()));
+        if (isOther) {
+            toMatter(sitting);
         }
         cursor = held(cursor, now);
+    }
+
+    /** The keys paint where what is looked at begins. */
+    void toMatter(Sitting sitting) {
+        if (sitting.selected() >= 0 && sitting.isJoined()) {
+            Boards.area(sitting.of(), sitting.now(), sitting.selected())
+                    .ifPresent(area -> cursor = held(new Spot(area.top(), area.from()), sitting.now()));
+        }
     }
 
     private static Spot held(Spot spot, Plate now) {

@@ -491,6 +491,9 @@ final class JoinPresenter implements RoomListener {
                     made.isComplete() ? Optional.of(made.drawing().plate()) : known.flatMap(Boards.Known::checked);
             known = Optional.of(new Boards.Known(made.drawing(), made.faults(), checked));
             painting.boarded(of);
+            if (isToReveal) {
+                painting.toMatter(of);
+            }
             view.show(state());
             if (isToReveal) {
                 revealNow();
