@@ -77,6 +77,12 @@ final class AnswerCard extends JPanel {
         repaint();
     }
 
+    /** Leaves the card's spot what is left of a height in pixels. */
+    void fit(int height) {
+        int spot = picture.isVisible() ? picture.getPreferredSize().height : 0;
+        picture.fit(height - getPreferredSize().height + spot);
+    }
+
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();

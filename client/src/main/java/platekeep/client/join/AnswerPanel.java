@@ -2,6 +2,8 @@ package platekeep.client.join;
 
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,20 +18,47 @@ import platekeep.client.ui.Widgets;
 final class AnswerPanel extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
 
+    private static final int GAP = 8;
+
     private final JTextArea question = Widgets.styled(Widgets.prose("join-where", ""), "font: bold +1");
     private final JTextArea standing =
             Widgets.styled(Widgets.prose("join-standing", ""), "foreground: $Platekeep.faintInk");
     private final List<AnswerCard> cards = new ArrayList<>();
     private final transient IntConsumer take;
+    private final transient ComponentAdapter refit = new ComponentAdapter() {
+        @Override
+        public void componentResized(ComponentEvent e) {
+            fitSpots();
+        }
+    };
     private transient Optional<String> shown = Optional.empty();
 
     AnswerPanel(IntConsumer take) {
-        super(new MigLayout("insets 0 0 0 4, fillx, wrap 1, gapy 8, hidemode 3", "[grow, fill]"));
+        super(new MigLayout("insets 0 0 0 4, fillx, wrap 1, gapy " + GAP + ", hidemode 3", "[grow, fill]"));
         this.take = take;
         setName("join-answers-inside");
         setOpaque(false);
         add(question, "wmin 0");
         add(standing, "wmin 0");
+        addComponentListener(refit);
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        getParent().removeComponentListener(refit);
+        getParent().addComponentListener(refit);
+    }
+
+    /** The spots are made as large as leaves room for all answers, so that they are compared without scrolling. */
+    private void fitSpots() {
+        List<AnswerCard> seen = cards.stream().filter(AnswerCard::isVisible).toList();
+        if (!seen.isEmpty()) {
+            int words = question.getPreferredSize().height
+                    + (standing.isVisible() ? standing.getPreferredSize().height + GAP : 0);
+            int each = (getParent().getHeight() - words) / seen.size() - GAP;
+            seen.forEach(card -> card.fit(each));
+        }
     }
 
     void show(Board board) {
@@ -59,6 +88,7 @@ final class AnswerPanel extends JPanel implements Scrollable {
                 cards.get(i).show(answers.get(i));
             }
         }
+        fitSpots();
         revalidate();
         repaint();
     }
@@ -75,9 +105,7 @@ final class AnswerPanel extends JPanel implements Scrollable {
 
     private static String standing(Board.Matter matter) {
         return switch (matter.state()) {
-            case OPEN ->
-                "Open: until you decide, what was before stands. Take one"
-                        + (matter.area().isPresent() ? ", or paint it in the chart." : ".");
+            case OPEN -> "Open. " + matter.meanwhile();
             case DECIDED -> "Decided. Take another to change it, 0 leaves it open again.";
             case IN -> "Settled by itself, since only one way was possible. Take Before to take it back.";
             case PARTLY -> "Settled in part: some of it is decided elsewhere or painted over.";

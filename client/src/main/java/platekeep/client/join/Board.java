@@ -48,8 +48,9 @@ record Board(
      * @param standing how it stands, in a word or two
      * @param state the same, for the sign beside it
      * @param area where it is on the chart; empty for what is not on it
+     * @param meanwhile what holds while it is open, and how it can be decided; an empty text for what was settled
      */
-    record Matter(String group, String words, String standing, State state, Optional<Area> area) {}
+    record Matter(String group, String words, String standing, State state, Optional<Area> area, String meanwhile) {}
 
     /** How a matter stands. */
     enum State {

@@ -117,7 +117,8 @@ final class Boards {
                     ValueWords.place(isOpen ? now : of.joined(), clash),
                     standing,
                     isOpen ? Board.State.OPEN : Board.State.DECIDED,
-                    Areas.of(now, of.joined(), clash)));
+                    Areas.of(now, of.joined(), clash),
+                    ValueWords.meanwhile(clash)));
         }
         of.settlements().forEach(settlement -> out.add(settled(of, settlement, now)));
         return out;
@@ -152,7 +153,7 @@ final class Boards {
                     case PARTLY -> "in part";
                     default -> "";
                 };
-        return new Board.Matter(group, settlement.words(), standing, state, Areas.of(now, reversal));
+        return new Board.Matter(group, settlement.words(), standing, state, Areas.of(now, reversal), "");
     }
 
     private static List<Board.Answer> answers(Case of, int matter, List<Choice> choices) {

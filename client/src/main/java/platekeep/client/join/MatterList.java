@@ -118,7 +118,9 @@ final class MatterList extends JList<Board.Matter> {
             words.setFont(from.getFont().deriveFont(from.getFont().getSize2D() - 0.5f));
             boolean isQuiet = value.state() == Board.State.IN || value.state() == Board.State.OUT;
             words.setForeground(isQuiet && !isSelected ? Look.faintInk() : Look.ink());
-            String standing = value.standing().isEmpty() ? "" : "  ·  " + value.standing();
+            String standing = value.standing().isEmpty()
+                    ? ""
+                    : "  ·\u00a0" + value.standing().replace(' ', '\u00a0');
             words.setText(value.words() + standing);
             words.setSize(Math.max(80, from.getWidth() - 41), Short.MAX_VALUE);
             getAccessibleContext().setAccessibleName(value.group() + ": " + value.words() + standing);

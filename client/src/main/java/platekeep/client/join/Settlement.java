@@ -1,6 +1,7 @@
 package platekeep.client.join;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -32,7 +33,7 @@ record Settlement(Reversal reversal, String words, boolean isAlone) {
         return reversal.settled();
     }
 
-    /** All that holds of what both sides did, but what a clash is about, which is decided there. */
+    /** All that holds of what both sides did, hers first; without what a clash is about, which is decided there. */
     static List<Settlement> of(Plate base, Plate mine, Plate theirs, Joined joined) {
         Plate plate = joined.plate();
         List<Plate> decided = decided(plate);
@@ -49,6 +50,7 @@ record Settlement(Reversal reversal, String words, boolean isAlone) {
                 out.add(new Settlement(reversal, words, isAlone));
             }
         }
+        out.sort(Comparator.comparing(settlement -> settlement.settled().by()));
         return out;
     }
 

@@ -17,9 +17,11 @@ final class SpotPicture extends JComponent {
     private static final int LARGEST = 20;
     private static final int SMALLEST = 5;
     private static final int MOST_HEIGHT = 150;
+    private static final int LEAST_HEIGHT = 60;
 
     private final transient PlatePainter painter = new PlatePainter();
     private transient Optional<Board.Spotted> spot = Optional.empty();
+    private int room = MOST_HEIGHT;
 
     SpotPicture(String name) {
         setName(name);
@@ -32,9 +34,19 @@ final class SpotPicture extends JComponent {
         repaint();
     }
 
-    private static ChartScale scale(Board.Spotted s, int width) {
+    /** Holds the picture within a height in pixels, as far as it can still be read then. */
+    void fit(int height) {
+        int held = Math.max(LEAST_HEIGHT, Math.min(MOST_HEIGHT, height));
+        if (held != room) {
+            room = held;
+            revalidate();
+            repaint();
+        }
+    }
+
+    private ChartScale scale(Board.Spotted s, int width) {
         int across = (width - 2) / (s.window().positions() + 1);
-        int down = (int) (MOST_HEIGHT / (s.window().rows() * ChartScale.ROW_TO_PLEAT));
+        int down = (int) (room / (s.window().rows() * ChartScale.ROW_TO_PLEAT));
         return ChartScale.whole(Math.max(SMALLEST, Math.min(LARGEST, Math.min(across, down))));
     }
 

@@ -40,6 +40,24 @@ final class ValueWords {
         };
     }
 
+    /** What stands in the joined plate while a clash is open, and how it can be decided. */
+    static String meanwhile(Clash clash) {
+        boolean isTakenOut =
+                clash.sides().stream().anyMatch(side -> side.value().equals(Value.NOTHING));
+        String stands =
+                switch (clash.what()) {
+                    case ROW -> "the changed row stands";
+                    case ROWS -> "the rows of both stand";
+                    case TWINS -> "all of these rows stand";
+                    case PLEATS -> "the wider chart stands";
+                    case START, LINE, MARK, NOTION, REMARK ->
+                        isTakenOut ? "the changed one stands" : "what was before stands";
+                    default -> "what was before stands";
+                };
+        boolean isPaintable = clash.what() == Clash.What.CABLES || clash.what() == Clash.What.ROW;
+        return "Until you decide, " + stands + (isPaintable ? ". Take one, or paint it in the chart." : ". Take one.");
+    }
+
     private static String field(String key) {
         return switch (key) {
             case "origin.kind" -> "kind of origin";
