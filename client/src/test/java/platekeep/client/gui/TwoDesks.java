@@ -71,6 +71,11 @@ final class TwoDesks {
     /** Wenna's library with the lamp in it, sent, and Isolde's first copy. */
     void shareTheLamp() throws Exception {
         makeWennasLibrary();
+        share();
+    }
+
+    /** Wenna's library sent, and Isolde's first copy. */
+    void share() throws Exception {
         command(WENNA, "share", shared().toString());
         command(WENNA, "send");
         run(ISOLDE, home(ISOLDE), "create", "patterns", "--from", shared().toString(), "--hand", hand(ISOLDE));
@@ -89,8 +94,13 @@ final class TwoDesks {
 
     /** Keeps a plate in Wenna's library as a new version. */
     void keep(String plate, String reason) throws Exception {
-        Files.writeString(home(WENNA).resolve("new.json"), plate);
-        command(WENNA, "save", "../new.json", "--reason", reason);
+        keep(WENNA, plate, reason);
+    }
+
+    /** Keeps a plate in a designer's library as a new version. */
+    void keep(String who, String plate, String reason) throws Exception {
+        Files.writeString(home(who).resolve("new.json"), plate);
+        command(who, "save", "../new.json", "--reason", reason);
     }
 
     private static String hand(String who) {
@@ -125,6 +135,11 @@ final class TwoDesks {
         assertThat(git(WENNA, "rev-parse", tree)).isEqualTo(git(ISOLDE, "rev-parse", tree));
         assertThat(git(WENNA, "status", "--porcelain")).isEmpty();
         assertThat(git(ISOLDE, "status", "--porcelain")).isEmpty();
+        areSound();
+    }
+
+    /** Native Git finds nothing wrong in both libraries and the shared copy. */
+    void areSound() throws Exception {
         for (Path folder : List.of(library(WENNA), library(ISOLDE), shared())) {
             Shell.Done done = new Shell(home(WENNA)).git(folder, "fsck", "--strict", "--full");
             assertThat(done.exit()).as(done.text()).isZero();
