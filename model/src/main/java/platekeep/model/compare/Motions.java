@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import platekeep.model.plate.Row;
 import platekeep.model.stitch.Labels;
 
@@ -32,6 +34,7 @@ final class Motions {
     private final RowPairing pairing;
     private final Witnesses witnesses;
     private final boolean wentAndCame;
+    private final boolean recoloured;
     private final Motion picture;
     private final Map<Integer, Motion> figures = new HashMap<>();
     private Labels labels;
@@ -43,6 +46,7 @@ final class Motions {
         this.pairing = pairing;
         this.witnesses = witnesses;
         this.wentAndCame = cablesWentAndCame();
+        this.recoloured = !wentAndCame && manyRecoloured();
         this.picture = find(sideways);
     }
 
@@ -77,7 +81,7 @@ final class Motions {
             figures.clear();
             return sideways;
         }
-        return wentAndCame || witnesses.any() ? wholeOrFigures(byFigures()) : Motion.NONE;
+        return wentAndCame || recoloured || witnesses.any() ? wholeOrFigures(byFigures()) : Motion.NONE;
     }
 
     /** A figure may seem to have gone to the place of its like where the whole picture moved and was drawn on as well. */
@@ -88,7 +92,9 @@ final class Motions {
         Map<Integer, Motion> own = new HashMap<>(figures);
         int least = missed(together) + TO_TELL * own.size();
         Motion best = null;
-        for (Motion whole : own.values().stream().distinct().limit(MOST_WHOLE).toList()) {
+        for (Motion whole : Stream.concat(
+                        outermost(), own.values().stream().distinct().limit(MOST_WHOLE))
+                .toList()) {
             figures.clear();
             int missed = missed(whole) + TO_TELL;
             if (missed < least) {
@@ -101,6 +107,29 @@ final class Motions {
             return together;
         }
         return best;
+    }
+
+    /** Moved and mirrored sideways so that the outermost cables of the rows that are still there lie outermost again. */
+    private Stream<Motion> outermost() {
+        int[] was = {Integer.MAX_VALUE, -1};
+        int[] is = {Integer.MAX_VALUE, -1};
+        for (int i = 0; i < before.height(); i++) {
+            int row = pairing.after(i);
+            for (int k = 0; row >= 0 && k < before.frame().width(); k++) {
+                if (before.at(i, k) != Row.EMPTY) {
+                    was[0] = Math.min(was[0], k);
+                    was[1] = Math.max(was[1], k);
+                }
+                if (after.at(row, k) != Row.EMPTY) {
+                    is[0] = Math.min(is[0], k);
+                    is[1] = Math.max(is[1], k);
+                }
+            }
+        }
+        boolean asWide = is[1] >= 0 && was[1] - was[0] == is[1] - is[0];
+        return asWide
+                ? Stream.of(Motion.shift(0, is[0] - was[0]), new Motion(1, 0, -1, is[0] + was[1]))
+                : Stream.empty();
     }
 
     private Motion byFigures() {
@@ -174,6 +203,24 @@ final class Motions {
         return went && came;
     }
 
+    /** Whether so many cables have another colour at their place that a figure of one outline may have been mirrored. */
+    private boolean manyRecoloured() {
+        int count = 0;
+        for (int i = 0; i < before.height() && count * 5 < SMALL * 2; i++) {
+            int row = pairing.after(i);
+            for (int k = 0;
+                    row >= 0
+                            && before.row(i) != after.row(row)
+                            && k < before.frame().width();
+                    k++) {
+                char was = before.at(i, k);
+                char is = after.at(row, k);
+                count += was != Row.EMPTY && is != Row.EMPTY && was != is ? 1 : 0;
+            }
+        }
+        return count * 5 >= SMALL * 2;
+    }
+
     private void findFigures() {
         Runs runs = new Runs();
         Runs outlines = new Runs();
@@ -191,11 +238,11 @@ final class Motions {
         touched.forEach((label, figure) -> {
             runs.clearVotes();
             figure.vote(runs);
-            List<Motion> best = least(runs.best(), figure::costOf);
+            List<Motion> best = least(runs.best(), figure::costOf, figure.size / SMALL);
             if (best.isEmpty() && wentAndCame) {
                 outlines.clearVotes();
                 figure.voteByOutline(outlines);
-                best = least(outlines.best(), figure::costOfMovedAndRecoloured);
+                best = least(outlines.best(), figure::costOfMovedAndRecoloured, 0);
             }
             if (!best.isEmpty()) {
                 List<Motion> told = best.stream()
@@ -210,29 +257,22 @@ final class Motions {
                 label,
                 motions.stream()
                         .min(Comparator.comparing((Motion m) -> -shared.get(m))
-                                .thenComparing(touched.get(label)::stoodThere)
+                                .thenComparing(m -> touched.get(label).doubted(m))
                                 .thenComparing(Runs.PLAINEST))
                         .orElseThrow()));
     }
 
     /**
-     * The motions that leave least unexplained; none where no motion is to be believed. A figure that is its own mirror
+     * The motions that leave least unexplained, or a little more; none where no motion is to be believed. A figure that is its own mirror
      * image has several: what it did is then told by what lay on it, or by what the others did.
      */
-    private static List<Motion> least(List<Motion> motions, ToIntFunction<Motion> costOf) {
-        List<Motion> best = new ArrayList<>();
-        int least = Integer.MAX_VALUE;
-        for (Motion motion : motions) {
-            int cost = costOf.applyAsInt(motion);
-            if (cost < least) {
-                best.clear();
-            }
-            if (cost <= least && cost < Integer.MAX_VALUE) {
-                least = cost;
-                best.add(motion);
-            }
-        }
-        return best;
+    private static List<Motion> least(List<Motion> motions, ToIntFunction<Motion> costOf, int more) {
+        Map<Motion, Integer> costs = new LinkedHashMap<>();
+        motions.forEach(motion -> costs.put(motion, costOf.applyAsInt(motion)));
+        int least = costs.values().stream().min(Comparator.naturalOrder()).orElse(Integer.MAX_VALUE);
+        return least == Integer.MAX_VALUE
+                ? List.of()
+                : motions.stream().filter(m -> costs.get(m) <= least + more).toList();
     }
 
     private boolean changed(int afterRow) {
@@ -375,12 +415,15 @@ final class Motions {
                 return cost;
             }
             boolean arrived = size < SMALL ? missed == 0 && arrivedAlone(motion) : missed * 4 <= size;
-            return wentAndCame && arrived && cost * 3 < changedCells() + painted ? cost : Integer.MAX_VALUE;
+            boolean mirroredInPlace = recoloured && missed == 0 && size >= SMALL && changedCells() * 5 >= size * 2;
+            return (wentAndCame || mirroredInPlace) && arrived && cost * 3 < changedCells() + painted
+                    ? cost
+                    : Integer.MAX_VALUE;
         }
 
-        /** How many of its cables the motion brings to where other figures had the very same before. */
-        int stoodThere(Motion motion) {
-            int stood = 0;
+        /** What a motion leaves unexplained, and how many cables it brings to where other figures had the very same before. */
+        int doubted(Motion motion) {
+            int stood = Math.min(costOf(motion), size);
             for (int[] s : stretches) {
                 int own = pairing.after(s[0]);
                 int row = own < 0 ? -1 : motion.row(own);

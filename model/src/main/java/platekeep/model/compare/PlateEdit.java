@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 import platekeep.model.stitch.Labels;
@@ -31,31 +32,54 @@ public record PlateEdit(
 
     /** Reads the edit between two plates whose cells lie in one frame. */
     public static PlateEdit of(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
+        return of(before, after, beforeCells, afterCells, Direction.ANY);
+    }
+
+    /** The same for a later plate of which it is known that its rows are not turned upside down, or turned back. */
+    public static PlateEdit upright(Plate before, Plate after, Grid beforeCells, Grid afterCells) {
+        return of(before, after, beforeCells, afterCells, Direction.UPRIGHT);
+    }
+
+    /** Whether a chart may have been turned upside down. */
+    private enum Direction {
+        ANY,
+        UPRIGHT
+    }
+
+    private static PlateEdit of(Plate before, Plate after, Grid beforeCells, Grid afterCells, Direction direction) {
         Map<Character, Character> sure = Renaming.fromEntries(before.palette(), after.palette());
         Map<Character, Character> exchanged = Renaming.exchanged(before.palette(), after.palette());
-        PlateEdit plain = of(before, after, beforeCells, afterCells, sure);
+        PlateEdit plain = of(before, after, beforeCells, afterCells, sure, direction);
         if (exchanged.isEmpty()) {
             return plain;
         }
         exchanged.putAll(sure);
-        PlateEdit followed = of(before, after, beforeCells, afterCells, exchanged);
+        PlateEdit followed = of(before, after, beforeCells, afterCells, exchanged, direction);
         return followed.words(beforeCells, afterCells) < plain.words(beforeCells, afterCells) ? followed : plain;
     }
 
     /** @param letters what the keys are taken to be named now while rows are paired and moves are looked for */
     private static PlateEdit of(
-            Plate before, Plate after, Grid beforeCells, Grid afterCells, Map<Character, Character> letters) {
+            Plate before,
+            Plate after,
+            Grid beforeCells,
+            Grid afterCells,
+            Map<Character, Character> letters,
+            Direction direction) {
         Grid followed = follow(beforeCells, letters);
         Motion sideways = PictureMotion.sideways(followed, afterCells);
         Grid moved = followed.movedSideways(sideways);
         RowPairing pairing = RowPairing.of(before, after, moved, afterCells, RowPairing.By.LIKENESS);
-        boolean turned = pairing.isTurnedOver();
+        boolean turned = direction == Direction.ANY && pairing.isTurnedOver();
         Reader reader = new Reader(before, after, beforeCells, afterCells, followed, sideways);
         PlateEdit read = reader.read(turned, pairing);
         if (turned || !pairing.restsOnLikeness()) {
             return read;
         }
         PlateEdit plainest = reader.plainest(read, moved);
+        if (direction == Direction.UPRIGHT) {
+            return plainest;
+        }
         return reader.turned(moved)
                 .filter(other -> other.isPlainer(plainest, beforeCells, afterCells, moved))
                 .orElse(plainest);
@@ -65,7 +89,10 @@ public record PlateEdit(
     private boolean isPlainer(PlateEdit other, Grid before, Grid after, Grid moved) {
         boolean mirrored = other.picture().rowSign() < 0
                 || other.figures().values().stream().anyMatch(motion -> motion.rowSign() < 0);
-        return pairing.pairedEqual(moved, after) >= other.pairing().pairedEqual(moved, after)
+        int equal = pairing.pairedEqual(moved, after);
+        return equal > 1
+                && equal * 2 >= drawn(moved)
+                && equal >= other.pairing().pairedEqual(moved, after)
                 && words(before, after) < other.words(before, after) + (mirrored ? 1 : 0);
     }
 
@@ -108,10 +135,8 @@ public record PlateEdit(
                     .map(pairing -> read(false, pairing))
                     .min(Comparator.comparingInt(read -> read.words(beforeCells, afterCells)))
                     .orElse(first);
-            if (best.words(beforeCells, afterCells) < words) {
-                return best;
-            }
-            if (first.pairing().leavesRowsOnBothSides()) {
+            boolean plainer = best.words(beforeCells, afterCells) < words;
+            if (!plainer && first.pairing().leavesRowsOnBothSides()) {
                 PlateEdit recoloured =
                         read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.SHAPE));
                 if (2 * recoloured.words(beforeCells, afterCells) < words
@@ -119,7 +144,8 @@ public record PlateEdit(
                     return recoloured;
                 }
             }
-            return before.rows().size() != after.rows().size() ? first : plainestInPlace(first, words);
+            PlateEdit read = plainer ? best : first;
+            return before.rows().size() != after.rows().size() ? read : plainestInPlace(read, plainer);
         }
 
         /** Other ways to pair the rows, where this one leaves something to be said for them. */
@@ -132,7 +158,9 @@ public record PlateEdit(
             return others;
         }
 
-        private PlateEdit plainestInPlace(PlateEdit first, int words) {
+        /** @param told whether the reading is one that told the edit in fewer words than the likest rows do */
+        private PlateEdit plainestInPlace(PlateEdit first, boolean told) {
+            int words = first.words(beforeCells, afterCells);
             Grid moved = followed.movedSideways(sideways);
             PlateEdit inPlace = read(false, RowPairing.of(before, after, moved, afterCells, RowPairing.By.PLACE));
             Motion across = inPlace.picture().across();
@@ -149,7 +177,11 @@ public record PlateEdit(
                     && inPlace.picture().equals(first.picture())
                     && inPlace.renaming().equals(first.renaming());
             int saved = first.unexplained(beforeCells, afterCells) - inPlace.unexplained(beforeCells, afterCells);
-            return lifted && saved >= FAR_MORE * inPlace.figures().size() ? inPlace : first;
+            boolean plainer = (told || !first.figures().isEmpty())
+                    && inPlace.words(beforeCells, afterCells) < words
+                    && inPlace.pairing().pairedEqual(moved, afterCells)
+                            >= first.pairing().pairedEqual(moved, afterCells);
+            return lifted && (plainer || saved >= FAR_MORE * inPlace.figures().size()) ? inPlace : first;
         }
     }
 
@@ -157,7 +189,7 @@ public record PlateEdit(
     private int words(Grid before, Grid after) {
         RowPairing rows = turnedOver ? pairing.turnedOver() : pairing;
         return unexplained(before, after)
-                + 2 * rows.rowsMovedOrUnpaired()
+                + rows.rowsToTell(turnedOver ? before.turnedOver() : before, after)
                 + (turnedOver ? 3 : 0)
                 + Motions.TO_TELL * figures.size()
                 + (picture.isNone() ? 0 : 3);
@@ -176,6 +208,12 @@ public record PlateEdit(
         List<Row> rows = new ArrayList<>(plate.rows());
         Collections.reverse(rows);
         return plate.edit().rows(rows).build();
+    }
+
+    private static int drawn(Grid grid) {
+        return (int) IntStream.range(0, grid.height())
+                .filter(i -> !Grid.isBlank(grid.row(i)))
+                .count();
     }
 
     private static Grid follow(Grid cells, Map<Character, Character> letters) {

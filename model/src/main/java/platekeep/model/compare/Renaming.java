@@ -164,7 +164,7 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
         }
 
         /**
-         * Keys that changed places among themselves, if of all their cables more followed than stayed, and those of a key
+         * Keys that changed places among themselves, if of all their cables as many followed as stayed, and those of a key
          * whose entry changed besides.
          */
         private void rounds() {
@@ -183,7 +183,7 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
                 boolean changedFollowed = round.stream()
                         .filter(k -> !before.get(k).equals(after.get(exchanged.get(k))))
                         .allMatch(k -> counts.get(k, exchanged.get(k)) > counts.get(k, k));
-                if (next == first && with > stayed && changedFollowed) {
+                if (next == first && with > 0 && with >= stayed && changedFollowed) {
                     round.forEach(k -> letters.put(k, exchanged.get(k)));
                 }
             }

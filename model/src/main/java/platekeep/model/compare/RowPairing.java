@@ -131,19 +131,29 @@ public final class RowPairing {
         return Arrays.equals(toAfter, other.toAfter) && Arrays.equals(toBefore, other.toBefore);
     }
 
-    /** How many rows of both plates have no partner or stand elsewhere among the others. */
-    int rowsMovedOrUnpaired() {
-        int count = 0;
-        for (boolean moved : moved()) {
-            count += moved ? 1 : 0;
+    /**
+     * How much there is to tell of rows that have no partner or stand elsewhere among the others: as much as two cables
+     * each, of blank ones as much as three at most, since they come, go and move together.
+     */
+    int rowsToTell(Grid before, Grid after) {
+        int drawn = 0;
+        int blank = 0;
+        boolean[] moved = moved();
+        for (int j = 0; j < toBefore.length; j++) {
+            if (moved[j] || toBefore[j] < 0) {
+                boolean isBlank = Grid.isBlank(after.row(j));
+                blank += isBlank ? 1 : 0;
+                drawn += isBlank ? 0 : 1;
+            }
         }
-        for (int j : toAfter) {
-            count += j < 0 ? 1 : 0;
+        for (int i = 0; i < toAfter.length; i++) {
+            if (toAfter[i] < 0) {
+                boolean isBlank = Grid.isBlank(before.row(i));
+                blank += isBlank ? 1 : 0;
+                drawn += isBlank ? 0 : 1;
+            }
         }
-        for (int i : toBefore) {
-            count += i < 0 ? 1 : 0;
-        }
-        return count;
+        return 2 * drawn + Math.min(3, 2 * blank);
     }
 
     /** Whether rows of both plates have no partner: some may be one row, coloured anew. */

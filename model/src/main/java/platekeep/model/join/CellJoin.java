@@ -1,6 +1,7 @@
 package platekeep.model.join;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ final class CellJoin {
     private final int[] placedBy;
     private final Set<Character> paintedThoughTakenOut = new HashSet<>();
     private final TreeMap<Integer, TreeMap<Integer, TornCell>> torn = new TreeMap<>();
+    /** Which side brought a cable to its place in the joined picture, where one alone did; row and index in one number. */
+    private final Map<Long, Integer> brought = new HashMap<>();
+
     private char[][] picture = {};
     private int firstPainted = Integer.MAX_VALUE;
     private int lastPainted = -1;
@@ -220,12 +224,28 @@ final class CellJoin {
             return;
         }
         if (standing != Row.EMPTY && standing != value) {
-            TornCell both = new TornCell(Row.EMPTY, standing, standing);
-            tear(row, k, both.with(by < 0 ? 0 : by, value));
+            tear(row, k, meeting(broughtBy(row, k), standing, by, value));
             picture[row][k] = Row.EMPTY;
             return;
         }
+        if (by >= 0 && !layers.isEmpty()) {
+            brought.put((long) row << 32 | k, by);
+        }
         show(row, k, value);
+    }
+
+    /** Two cables that come to lie on one place; where not just one side brought just one of them, in an order that is no side's. */
+    private TornCell meeting(int standingBy, char standing, int valueBy, char value) {
+        if (standingBy != valueBy) {
+            boolean mine = valueBy == 0 || valueBy < 0 && standingBy == 1;
+            return new TornCell(Row.EMPTY, mine ? value : standing, mine ? standing : value);
+        }
+        boolean inOrder = colours.wish(standing) <= colours.wish(value);
+        return new TornCell(Row.EMPTY, inOrder ? standing : value, inOrder ? value : standing);
+    }
+
+    private int broughtBy(int row, int k) {
+        return brought.getOrDefault((long) row << 32 | k, -1);
     }
 
     private void show(int row, int k, char value) {
@@ -237,12 +257,13 @@ final class CellJoin {
         lastUsed = Math.max(lastUsed, k);
     }
 
-    /** Who brought a cable to its place: the side that moved its layer, else the one that painted it. */
+    /** Who brought a cable to its place: the side that moved its layer, else the one that painted it; -1 for both or neither. */
     private int movedBy(int layer, TornCell cell) {
         if (placedBy[layer] >= 0) {
             return placedBy[layer];
         }
-        return cell.mine() != cell.base() ? 0 : cell.theirs() != cell.base() ? 1 : -1;
+        boolean mine = cell.mine() != cell.base();
+        return mine == (cell.theirs() != cell.base()) ? -1 : mine ? 0 : 1;
     }
 
     /** The joined picture in identities, top row first, over the whole frame. */

@@ -34,8 +34,11 @@ final class ClashList {
         this.hands = hands;
     }
 
-    /** Declares a clash between the two sides' values. */
+    /** Declares a clash between the two sides' values; two that are the same are none. */
     void add(Clash.What what, Value.Entries place, Value base, Value mine, Value theirs, int row) {
+        if (mine.equals(theirs)) {
+            return;
+        }
         add(new Clash(what, place, base, sides(mine, theirs)), row);
     }
 

@@ -137,7 +137,7 @@ final class Colours {
     }
 
     /** The letter that an identity would like to have in the joined plate. */
-    private char wish(char identity) {
+    char wish(char identity) {
         if (identity >= FIRST_NEW) {
             return news.get(identity - FIRST_NEW).letter();
         }

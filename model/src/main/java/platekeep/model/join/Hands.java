@@ -13,6 +13,11 @@ public record Hands(Optional<String> mine, Optional<String> theirs) {
     /** Nobody is known: {@code by} is left out. */
     public static final Hands UNKNOWN = new Hands(Optional.empty(), Optional.empty());
 
+    /** The same with the sides exchanged. */
+    Hands exchanged() {
+        return new Hands(theirs, mine);
+    }
+
     Optional<String> of(int side) {
         return side == 0 ? mine : theirs;
     }

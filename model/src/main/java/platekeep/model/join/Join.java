@@ -10,6 +10,7 @@ import platekeep.model.compare.Comparison;
 import platekeep.model.compare.Difference;
 import platekeep.model.plate.Draft;
 import platekeep.model.plate.Plate;
+import platekeep.model.text.PlateText;
 
 /**
  * Joins two people's edits of one plate.
@@ -38,16 +39,36 @@ public final class Join {
             return new Joined(
                     plain.get(), settled(base, () -> Comparison.of(before, mine), () -> Comparison.of(before, theirs)));
         }
-        PlateJoin join = new PlateJoin(before, mine, theirs, hands);
+        int first = isFirst(mine, theirs) ? 0 : 1;
+        PlateJoin join = inOrder(before, mine, theirs, hands);
         Plate joined = join.joined();
-        return new Joined(joined, settled(base, () -> join.comparison(0, mine), () -> join.comparison(1, theirs)));
+        return new Joined(
+                joined, settled(base, () -> join.comparison(first, mine), () -> join.comparison(1 - first, theirs)));
+    }
+
+    /** The two sides in an order that is theirs alone, so that nothing in the joining depends on who joins. */
+    private static PlateJoin inOrder(Plate base, Plate mine, Plate theirs, Hands hands) {
+        return isFirst(mine, theirs)
+                ? new PlateJoin(base, mine, theirs, hands)
+                : new PlateJoin(base, theirs, mine, hands.exchanged());
+    }
+
+    private static boolean isFirst(Plate mine, Plate theirs) {
+        int rows = Math.min(mine.rows().size(), theirs.rows().size());
+        for (int i = 0; i < rows; i++) {
+            int order = mine.rows().get(i).text().compareTo(theirs.rows().get(i).text());
+            if (order != 0) {
+                return order < 0;
+            }
+        }
+        return PlateText.write(mine).compareTo(PlateText.write(theirs)) <= 0;
     }
 
     /** As {@link #of}, without telling what was settled: for whoever only wants the joined plate. */
     public static Plate plate(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
         Plate before = before(base, mine, theirs);
         return withoutJoining(before, mine, theirs)
-                .orElseGet(() -> new PlateJoin(before, mine, theirs, hands).joined());
+                .orElseGet(() -> inOrder(before, mine, theirs, hands).joined());
     }
 
     private static Plate before(Optional<Plate> base, Plate mine, Plate theirs) {

@@ -375,11 +375,18 @@ final class OldClashes {
     }
 
     private void joinOtherDecisions(Clash any, Clash before) {
-        Optional<TwoDecisions.Decided> decided = any.what() == Clash.What.ROW || any.what() == Clash.What.ROWS
-                ? rowDecisions(any, TwoDecisions.rows(base, asItWas.get(before)))
-                : TwoDecisions.of(any, plate(0), plate(1));
+        Clash raw = asItWas.get(before);
+        Optional<TwoDecisions.Decided> decided =
+                switch (any.what()) {
+                    case ROW, ROWS -> rowDecisions(any, TwoDecisions.rows(base, raw));
+                    case COLOUR ->
+                        raw.textAt("key")
+                                .map(key -> key.charAt(0))
+                                .flatMap(id -> TwoDecisions.of(colours.entry(0, id), colours.entry(1, id)));
+                    default -> TwoDecisions.of(any, plate(0), plate(1));
+                };
         decided.ifPresent(two -> {
-            settledTwice.put(before, asItWas.get(before));
+            settledTwice.put(before, raw);
             int row = resultRow(any).orElse(ClashList.NO_ROW);
             clashes.add(
                     new Clash(

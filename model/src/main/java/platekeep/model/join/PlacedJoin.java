@@ -1,6 +1,7 @@
 package platekeep.model.join;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -55,17 +56,28 @@ final class PlacedJoin {
         Set<Character> used = new HashSet<>();
         for (int s = 0; s < 2; s++) {
             int side = s;
-            Set<Character> was = new HashSet<>();
-            base.lines().forEach(l -> was.add(l.colour()));
-            base.marks().forEach(m -> was.add(m.colour()));
-            List<Character> now = new ArrayList<>();
-            sides[s].plate().lines().forEach(l -> now.add(colours.identity(side, l.colour())));
-            sides[s].plate().marks().forEach(m -> now.add(colours.identity(side, m.colour())));
-            now.stream()
-                    .filter(id -> !was.contains(id) && colours.tookOut(1 - side, id))
-                    .forEach(used::add);
+            addNewlyUsed(
+                    base.lines().stream().map(Line::colour).toList(),
+                    sides[s].plate().lines().stream()
+                            .map(l -> colours.identity(side, l.colour()))
+                            .toList(),
+                    used);
+            addNewlyUsed(
+                    base.marks().stream().map(Mark::colour).toList(),
+                    sides[s].plate().marks().stream()
+                            .map(m -> colours.identity(side, m.colour()))
+                            .toList(),
+                    used);
+            used.removeIf(id -> !colours.tookOut(0, id) && !colours.tookOut(1, id));
         }
         return used;
+    }
+
+    /** Adds what is used more often than it was. */
+    private static void addNewlyUsed(List<Character> was, List<Character> is, Set<Character> used) {
+        is.stream()
+                .filter(id -> Collections.frequency(is, id) > Collections.frequency(was, id))
+                .forEach(used::add);
     }
 
     private char letter(char identity) {

@@ -21,6 +21,8 @@ import platekeep.model.plate.Age;
 import platekeep.model.plate.Clash;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Draft;
+import platekeep.model.plate.Line;
+import platekeep.model.plate.Mark;
 import platekeep.model.plate.Palette;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
@@ -108,6 +110,12 @@ final class PlateJoin {
         boolean more = false;
         for (Clash clash : joined.clashes()) {
             more |= colours.keepNamed(clash.value().text());
+        }
+        for (Mark mark : joined.marks()) {
+            more |= colours.keepNamed(String.valueOf(mark.colour()));
+        }
+        for (Line line : joined.lines()) {
+            more |= colours.keepNamed(String.valueOf(line.colour()));
         }
         if (!more) {
             return joined;

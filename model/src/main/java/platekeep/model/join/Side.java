@@ -61,7 +61,7 @@ final class Side {
                 .starts(turned(plate.starts()))
                 .build();
         Grid turnedGrid = Grid.of(turned, baseGrid.frame(), shared);
-        PlateEdit back = PlateEdit.of(base, turned, baseGrid, turnedGrid);
+        PlateEdit back = PlateEdit.upright(base, turned, baseGrid, turnedGrid);
         return new Side(index, NumberedRows.asIn(base, turned, back, plate), true, back, turnedGrid);
     }
 

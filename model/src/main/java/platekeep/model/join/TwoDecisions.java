@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 import platekeep.model.plate.Clash;
+import platekeep.model.plate.Colour;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Row;
 import platekeep.model.plate.RowId;
@@ -35,20 +36,31 @@ final class TwoDecisions {
     }
 
     /**
-     * The two decisions where they differ; for clashes of a field, a colour, and, where both are among the clash's own
+     * The two decisions where they differ; for clashes of a field, and, where both are among the clash's own
      * answers, of a thing on the picture, the order of a row or an end of the chart.
      */
     static Optional<Decided> of(Clash clash, Plate mine, Plate theirs) {
         boolean told =
                 switch (clash.what()) {
-                    case CABLES, ROW, ROWS, TWINS, FIGURE -> false;
+                    case CABLES, ROW, ROWS, TWINS, FIGURE, COLOUR -> false;
                     default -> bothSettled(clash, mine, theirs);
                 };
         if (!told) {
             return Optional.empty();
         }
-        Optional<Value> m = value(mine, clash);
-        Optional<Value> t = value(theirs, clash);
+        return differing(value(mine, clash), value(theirs, clash));
+    }
+
+    /** The two decisions about a colour's entry where they differ; its key may have another letter on each side. */
+    static Optional<Decided> of(Optional<Colour> mine, Optional<Colour> theirs) {
+        return differing(Optional.of(entry(mine)), Optional.of(entry(theirs)));
+    }
+
+    private static Value entry(Optional<Colour> colour) {
+        return colour.map(c -> (Value) c.value()).orElse(Value.NOTHING);
+    }
+
+    private static Optional<Decided> differing(Optional<Value> m, Optional<Value> t) {
         return m.isPresent() && t.isPresent() && !m.equals(t)
                 ? Optional.of(new Decided(m.get(), t.get()))
                 : Optional.empty();
@@ -57,12 +69,6 @@ final class TwoDecisions {
     private static Optional<Value> value(Plate plate, Clash clash) {
         return switch (clash.what()) {
             case FIELD -> shown(plate, clash).or(() -> FieldJoin.value(plate, clash));
-            case COLOUR ->
-                clash.textAt("key")
-                        .map(key -> plate.palette()
-                                .get(key.charAt(0))
-                                .map(colour -> (Value) colour.value())
-                                .orElse(Value.NOTHING));
             default -> shown(plate, clash);
         };
     }
