@@ -18,7 +18,7 @@ import platekeep.client.ui.Widgets;
 final class AnswerPanel extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
 
-    private static final int GAP = 8;
+    private static final int GAP = 6;
 
     private final JTextArea question = Widgets.styled(Widgets.prose("join-where", ""), "font: bold +1");
     private final JTextArea standing =

@@ -17,7 +17,7 @@ final class SpotPicture extends JComponent {
     private static final int LARGEST = 20;
     private static final int SMALLEST = 5;
     private static final int MOST_HEIGHT = 150;
-    private static final int LEAST_HEIGHT = 60;
+    private static final int LEAST_HEIGHT = 46;
 
     private final transient PlatePainter painter = new PlatePainter();
     private transient Optional<Board.Spotted> spot = Optional.empty();
@@ -44,19 +44,40 @@ final class SpotPicture extends JComponent {
         }
     }
 
-    private ChartScale scale(Board.Spotted s, int width) {
-        int across = (width - 2) / (s.window().positions() + 1);
-        int down = (int) (room / (s.window().rows() * ChartScale.ROW_TO_PLEAT));
-        return ChartScale.whole(Math.max(SMALLEST, Math.min(LARGEST, Math.min(across, down))));
+    /** What is shown: where height is scarce the rows around the place go first, so that its cables stay large. */
+    private Area window(Board.Spotted s, int width) {
+        Area all = s.window();
+        int rows = (int) (room / (Math.min(LARGEST, across(all, width)) * ChartScale.ROW_TO_PLEAT));
+        int around = Math.max(1, (rows - s.area().rows()) / 2);
+        return new Area(
+                Math.max(all.top(), s.area().top() - around),
+                Math.min(all.bottom(), s.area().bottom() + around),
+                all.from(),
+                all.to());
+    }
+
+    private static int across(Area window, int width) {
+        return Math.max(1, (width - 2) / (window.positions() + 1));
+    }
+
+    private ChartScale scale(Area window, int width) {
+        int pleat = Math.min(LARGEST, across(window, width));
+        while (pleat > SMALLEST && height(ChartScale.whole(pleat), window) > room) {
+            pleat--;
+        }
+        return ChartScale.whole(Math.max(SMALLEST, pleat));
+    }
+
+    private static int height(ChartScale scale, Area window) {
+        return (int) Math.ceil(scale.top(window.rows())) + 2;
     }
 
     @Override
     public Dimension getPreferredSize() {
         int width = getWidth() > 0 ? getWidth() : 260;
         return spot.map(s -> {
-                    ChartScale scale = scale(s, width);
-                    return new Dimension(
-                            width, (int) Math.ceil(scale.top(s.window().rows())) + 2);
+                    Area window = window(s, width);
+                    return new Dimension(width, height(scale(window, width), window));
                 })
                 .orElse(new Dimension(width, 0));
     }
@@ -76,8 +97,8 @@ final class SpotPicture extends JComponent {
             return;
         }
         Board.Spotted s = spot.get();
-        ChartScale scale = scale(s, getWidth());
-        Area window = s.window();
+        Area window = window(s, getWidth());
+        ChartScale scale = scale(window, getWidth());
         int width = (int) Math.min(getWidth(), Math.ceil(scale.left(window.positions() + 1.0)));
         int height = (int) Math.ceil(scale.top(window.rows()));
         int x = (getWidth() - width) / 2;
