@@ -415,7 +415,8 @@ final class Motions {
                 return cost;
             }
             boolean arrived = size < SMALL ? missed == 0 && arrivedAlone(motion) : missed * 4 <= size;
-            boolean mirroredInPlace = recoloured && missed == 0 && size >= SMALL && changedCells() * 5 >= size * 2;
+            boolean mirroredInPlace =
+                    recoloured && missed == 0 && size >= SMALL && changedCells() * 5 >= size * 2 && staysInside(motion);
             return (wentAndCame || mirroredInPlace) && arrived && cost * 3 < changedCells() + painted
                     ? cost
                     : Integer.MAX_VALUE;
@@ -445,6 +446,21 @@ final class Motions {
             int fromRow = back.row(row);
             int i = fromRow >= 0 && fromRow < after.height() ? pairing.before(fromRow) : -1;
             return i >= 0 && before.at(i, back.position(k)) == c && labels.at(i, back.position(k)) == label;
+        }
+
+        /** Whether all its cables come to lie where others of its own lay. */
+        private boolean staysInside(Motion motion) {
+            for (int[] s : stretches) {
+                int row = pairing.after(s[0]);
+                int to = row < 0 ? -1 : motion.row(row);
+                int i = to >= 0 && to < after.height() ? pairing.before(to) : -1;
+                for (int k = s[1]; k < s[2]; k++) {
+                    if (i < 0 || labels.at(i, motion.position(k)) != label) {
+                        return false;
+                    }
+                }
+            }
+            return true;
         }
 
         private boolean arrivedAlone(Motion motion) {

@@ -28,7 +28,9 @@ public final class ListJoin {
         Map<Item, String> m = items(mine, Function.identity());
         Map<Item, String> t = items(theirs, Function.identity());
         Things<Item, String> things = new Things<>(b, m, t);
-        return order(b, m, t, things).stream().map(Item::key).toList();
+        return order(b, m, t, things, Function.identity()).stream()
+                .map(Item::key)
+                .toList();
     }
 
     /** A key in a list, told apart from equal ones by its number among them. */
@@ -44,12 +46,19 @@ public final class ListJoin {
         return out;
     }
 
-    static <V> List<Item> order(Map<Item, V> base, Map<Item, V> mine, Map<Item, V> theirs, Things<Item, V> things) {
+    /** @param text what two elements that both sides put in at one place are ordered by */
+    static <V> List<Item> order(
+            Map<Item, V> base,
+            Map<Item, V> mine,
+            Map<Item, V> theirs,
+            Things<Item, V> things,
+            Function<V, String> text) {
+        Function<Item, String> textOf = item -> text.apply(mine.containsKey(item) ? mine.get(item) : theirs.get(item));
         return Things.inOrder(
                         List.copyOf(base.keySet()),
                         List.copyOf(mine.keySet()),
                         List.copyOf(theirs.keySet()),
-                        (x, y) -> CodePoints.ORDER.compare(x.key(), y.key()))
+                        (x, y) -> CodePoints.ORDER.compare(textOf.apply(x), textOf.apply(y)))
                 .stream()
                 .filter(things.result()::containsKey)
                 .toList();

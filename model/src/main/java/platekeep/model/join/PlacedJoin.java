@@ -306,7 +306,13 @@ final class PlacedJoin {
                     things.side(1, key).map(l -> (Value) named.apply(l).value()).orElse(Value.NOTHING),
                     ClashList.NO_ROW);
         }
-        return ListJoin.order(all.get(0), all.get(1), all.get(2), things).stream()
+        return ListJoin.order(
+                        all.get(0),
+                        all.get(1),
+                        all.get(2),
+                        things,
+                        line -> named.apply(line).value().text())
+                .stream()
                 .map(things.result()::get)
                 .map(named)
                 .toList();
@@ -332,7 +338,13 @@ final class PlacedJoin {
                     things.side(1, key).map(n -> (Value) n.value()).orElse(Value.NOTHING),
                     ClashList.NO_ROW);
         }
-        return ListJoin.order(all.get(0), all.get(1), all.get(2), things).stream()
+        return ListJoin.order(
+                        all.get(0),
+                        all.get(1),
+                        all.get(2),
+                        things,
+                        notion -> notion.value().text())
+                .stream()
                 .map(things.result()::get)
                 .toList();
     }
