@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.Predicate;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Palette;
 
@@ -62,20 +63,22 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
     }
 
     /**
-     * Keys whose very entry stands under another earlier key's letter now: the keys, or the threads, were exchanged. One
-     * key of a round may have got another entry besides: the only one without a letter takes the only letter left.
+     * Keys whose very entry stands under another earlier key's letter now, or one of the same name: the keys, or the
+     * threads, were exchanged. One key of a round may have got another entry besides: the only one without a letter takes the only letter left.
      */
     static Map<Character, Character> exchanged(Palette before, Palette after) {
         Map<Character, Character> out = new HashMap<>();
         before.entries().forEach((key, colour) -> {
             if (!after.get(key).equals(Optional.of(colour))) {
-                after.entries().entrySet().stream()
-                        .filter(e -> before.has(e.getKey()) && e.getValue().equals(colour))
-                        .filter(e -> !before.get(e.getKey()).equals(Optional.of(colour)))
-                        .map(Map.Entry::getKey)
-                        .filter(q -> !out.containsValue(q))
-                        .findFirst()
-                        .ifPresent(q -> out.put(key, q));
+                follow(key, before, after, colour::equals, out);
+            }
+        });
+        before.entries().forEach((key, colour) -> {
+            boolean named = after.get(key)
+                    .filter(now -> now.name().equals(colour.name()))
+                    .isPresent();
+            if (!named && !out.containsKey(key) && isOnlyName(colour, before) && isOnlyName(colour, after)) {
+                follow(key, before, after, now -> now.name().equals(colour.name()), out);
             }
         });
         for (char key : List.copyOf(out.keySet())) {
@@ -87,6 +90,25 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
             }
         }
         return out;
+    }
+
+    /** Finds the letter of another earlier key under which a key's entry stands now, by what tells the entry. */
+    private static void follow(
+            char key, Palette before, Palette after, Predicate<Colour> isIt, Map<Character, Character> out) {
+        after.entries().entrySet().stream()
+                .filter(e -> before.has(e.getKey()) && isIt.test(e.getValue()))
+                .filter(e -> !isIt.test(before.get(e.getKey()).orElseThrow()))
+                .map(Map.Entry::getKey)
+                .filter(q -> !out.containsValue(q))
+                .findFirst()
+                .ifPresent(q -> out.put(key, q));
+    }
+
+    private static boolean isOnlyName(Colour colour, Palette palette) {
+        return palette.entries().values().stream()
+                        .filter(c -> c.name().equals(colour.name()))
+                        .count()
+                == 1;
     }
 
     /** Where a chain of letters ends that begins with a key. */
@@ -165,7 +187,7 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
 
         /**
          * Keys that changed places among themselves, if of all their cables as many followed as stayed, and those of a key
-         * whose entry changed besides.
+         * whose entry changed besides; else they kept their letters, and exchanged their threads.
          */
         private void rounds() {
             Map<Character, Character> exchanged = exchanged(new Palette(before), new Palette(after));
@@ -180,11 +202,15 @@ public record Renaming(Map<Character, Character> letters, Map<Character, Charact
                         .mapToInt(k -> counts.get(k, exchanged.get(k)))
                         .sum();
                 int stayed = round.stream().mapToInt(k -> counts.get(k, k)).sum();
-                boolean changedFollowed = round.stream()
+                List<Character> changed = round.stream()
                         .filter(k -> !before.get(k).equals(after.get(exchanged.get(k))))
-                        .allMatch(k -> counts.get(k, exchanged.get(k)) > counts.get(k, k));
+                        .toList();
+                boolean changedFollowed =
+                        changed.stream().allMatch(k -> counts.get(k, exchanged.get(k)) > counts.get(k, k));
                 if (next == first && with > 0 && with >= stayed && changedFollowed) {
                     round.forEach(k -> letters.put(k, exchanged.get(k)));
+                } else if (next == first && changed.isEmpty()) {
+                    round.forEach(k -> letters.put(k, k));
                 }
             }
         }
