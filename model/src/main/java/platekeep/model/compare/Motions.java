@@ -203,10 +203,14 @@ final class Motions {
         return went && came;
     }
 
-    /** Whether so many cables have another colour at their place that a figure of one outline may have been mirrored. */
+    /**
+     * Whether so many cables have another colour at their place that a figure of one outline may have been mirrored, and
+     * the colours are much the same ones in all: mirroring only brings them elsewhere.
+     */
     private boolean manyRecoloured() {
+        int[] more = new int[128];
         int count = 0;
-        for (int i = 0; i < before.height() && count * 5 < SMALL * 2; i++) {
+        for (int i = 0; i < before.height(); i++) {
             int row = pairing.after(i);
             for (int k = 0;
                     row >= 0
@@ -215,10 +219,15 @@ final class Motions {
                     k++) {
                 char was = before.at(i, k);
                 char is = after.at(row, k);
-                count += was != Row.EMPTY && is != Row.EMPTY && was != is ? 1 : 0;
+                if (was != Row.EMPTY && is != Row.EMPTY && was != is) {
+                    more[was]--;
+                    more[is]++;
+                    count++;
+                }
             }
         }
-        return count * 5 >= SMALL * 2;
+        int others = Arrays.stream(more).map(Math::abs).sum() / 2;
+        return count * 5 >= SMALL * 2 && others * 4 <= count;
     }
 
     private void findFigures() {
