@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.IntBuffer;
 import java.nio.file.Path;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 
 /**
  * Two versions of a plate are looked at side by side, one over the other and in turns. What changed is known, since the
@@ -57,8 +55,7 @@ class CompareGuiTest {
 
     @BeforeEach
     void setTheDesks() throws Exception {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
         desks = new TwoDesks(room);
     }
 

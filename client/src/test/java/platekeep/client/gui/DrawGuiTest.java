@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -10,7 +9,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 
 /**
  * A figure is drawn, mirrored, checked and saved in the window, and git-show(1) tells what was saved. The plate is typed
@@ -67,8 +65,7 @@ class DrawGuiTest {
 
     @BeforeEach
     void needADisplay() {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
     }
 
     @Test

@@ -1,5 +1,7 @@
 package platekeep.client.gui;
 
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
 import java.awt.AWTError;
 import java.awt.AWTException;
 import java.awt.GraphicsEnvironment;
@@ -17,6 +19,7 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.imageio.ImageIO;
 import javax.swing.KeyStroke;
+import platekeep.client.command.Shell;
 
 /** Presses the keys and moves the mouse of the display, and takes pictures of it. */
 final class Fingers {
@@ -51,6 +54,12 @@ final class Fingers {
             throw new IllegalStateException("the display takes no keys from a program", e);
         }
         robot.setAutoDelay(PACE);
+    }
+
+    /** Leaves a test out where the program cannot be driven from outside or native Git cannot be asked. */
+    static void needDisplayAndGit() {
+        assumeTrue(haveDisplay(), "there is no display here");
+        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
     }
 
     /** Whether there is a display that can be reached. */

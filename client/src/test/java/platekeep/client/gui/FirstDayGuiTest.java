@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 
 /**
  * From an empty folder, in the window alone: a library, a plate with colours of its own, versions, the partner's first
@@ -31,8 +29,7 @@ class FirstDayGuiTest {
 
     @BeforeEach
     void setTheDesks() throws Exception {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
         desks = new TwoDesks(room);
     }
 

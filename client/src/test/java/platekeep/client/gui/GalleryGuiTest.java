@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -10,7 +9,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 
 /**
  * Plates are found with a slip of typing, tagged together, narrowed down by the new tag and found again by a search that
@@ -45,8 +43,7 @@ class GalleryGuiTest {
 
     @BeforeEach
     void needADisplay() {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
     }
 
     @Test

@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 import platekeep.model.plate.Plate;
 import platekeep.model.text.PlateText;
 import platekeep.model.text.Reading;
@@ -71,8 +69,7 @@ class JoinGuiTest {
 
     @BeforeEach
     void bothEditTheBell() throws Exception {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
         desks = new TwoDesks(room);
         desks.makeAnEmptyLibrary();
         desks.keep(BEFORE, "A bell for the harbour");

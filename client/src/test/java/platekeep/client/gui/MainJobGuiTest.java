@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -10,7 +9,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 
 /**
  * Two designers edit one plate in two libraries, and what comes of it is read by native Git: git-show(1), git-rev-list(1)
@@ -34,8 +32,7 @@ class MainJobGuiTest {
 
     @BeforeEach
     void setTheDesks() throws Exception {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
         desks = new TwoDesks(room);
     }
 

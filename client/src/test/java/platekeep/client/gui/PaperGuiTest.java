@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 import platekeep.client.paper.picture.Shots;
 
 /**
@@ -36,8 +34,7 @@ class PaperGuiTest {
 
     @BeforeEach
     void setTheDeskAndFillTheBinder() throws Exception {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
         desks = new TwoDesks(room);
         desks.makeAnEmptyLibrary();
         binder = Files.createDirectory(room.resolve("binder"));

@@ -1,7 +1,6 @@
 package platekeep.client.gui;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.Point;
 import java.nio.file.Path;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import platekeep.client.command.Shell;
 
 /** A plate is dragged to another place in its series by the mouse; git-show(1) tells the order that was saved. */
 @Tag("packaged")
@@ -28,8 +26,7 @@ class SeriesGuiTest {
 
     @BeforeEach
     void aSeriesOfThree() throws Exception {
-        assumeTrue(Fingers.haveDisplay(), "there is no display here");
-        assumeTrue(Shell.hasGit(), "native Git is not on this machine");
+        Fingers.needDisplayAndGit();
         desks = new TwoDesks(room);
         desks.makeWennasLibrary();
         desks.keep(TwoDesks.LAMP.replace("7a9a01", "7a9a02").replace("Quay Lamp", "Pier Lamp"), "Second");

@@ -139,6 +139,7 @@ final class Motions {
         return allTogether();
     }
 
+    /** How many cables this motion of the picture, and those of its figures, leave to be told. */
     private int missed(Motion whole) {
         return new Unexplained(before, after, pairing, labels, figures, whole, Unexplained.sameLetters()).count();
     }

@@ -88,12 +88,7 @@ final class ClashList {
     private static Clash turned(Clash clash, List<Value> names) {
         Optional<Integer> number = clash.numberAt("row");
         if (number.isPresent()) {
-            Value.Builder place = new Value.Builder();
-            clash.place()
-                    .entries()
-                    .forEach((key, value) ->
-                            place.put(key, key.equals("row") ? Value.of(names.size() + 1 - number.get()) : value));
-            return new Clash(clash.what(), place.build(), clash.base(), clash.sides(), clash.unknown());
+            return NumberedRows.at(clash, names.size() + 1 - number.get());
         }
         if (clash.what() != Clash.What.ROWS) {
             return clash;
@@ -103,14 +98,7 @@ final class ClashList {
                         side.value() instanceof Value.Items run ? run.items().size() : 0)
                 .reduce(names.indexOf(clash.place().entries().get("after")), Integer::sum);
         Value after = above + 1 < names.size() ? names.get(above + 1) : Value.NOTHING;
-        return new Clash(
-                clash.what(),
-                place("after", after),
-                reversed(clash.base()),
-                clash.sides().stream()
-                        .map(side -> new Clash.Side(reversed(side.value()), side.by(), side.unknown()))
-                        .toList(),
-                clash.unknown());
+        return clash.withPlace(place("after", after)).withValues(ClashList::reversed);
     }
 
     private static Value reversed(Value run) {

@@ -39,18 +39,28 @@ public final class Join {
             return new Joined(
                     plain.get(), settled(base, () -> Comparison.of(before, mine), () -> Comparison.of(before, theirs)));
         }
-        int first = isFirst(mine, theirs) ? 0 : 1;
-        PlateJoin join = inOrder(before, mine, theirs, hands);
+        Ordered ordered = Ordered.of(before, mine, theirs, hands);
+        PlateJoin join = ordered.join();
         Plate joined = join.joined();
         return new Joined(
-                joined, settled(base, () -> join.comparison(first, mine), () -> join.comparison(1 - first, theirs)));
+                joined,
+                settled(
+                        base,
+                        () -> join.comparison(ordered.mine(), mine),
+                        () -> join.comparison(1 - ordered.mine(), theirs)));
     }
 
-    /** The two sides in an order that is theirs alone, so that nothing in the joining depends on who joins. */
-    private static PlateJoin inOrder(Plate base, Plate mine, Plate theirs, Hands hands) {
-        return isFirst(mine, theirs)
-                ? new PlateJoin(base, mine, theirs, hands)
-                : new PlateJoin(base, theirs, mine, hands.exchanged());
+    /**
+     * A join whose sides stand in an order that is theirs alone, so that nothing in it depends on who joins.
+     *
+     * @param mine which of its sides, 0 or 1, is mine
+     */
+    private record Ordered(PlateJoin join, int mine) {
+        static Ordered of(Plate base, Plate mine, Plate theirs, Hands hands) {
+            return isFirst(mine, theirs)
+                    ? new Ordered(new PlateJoin(base, mine, theirs, hands), 0)
+                    : new Ordered(new PlateJoin(base, theirs, mine, hands.exchanged()), 1);
+        }
     }
 
     private static boolean isFirst(Plate mine, Plate theirs) {
@@ -68,7 +78,7 @@ public final class Join {
     public static Plate plate(Optional<Plate> base, Plate mine, Plate theirs, Hands hands) {
         Plate before = before(base, mine, theirs);
         return withoutJoining(before, mine, theirs)
-                .orElseGet(() -> inOrder(before, mine, theirs, hands).joined());
+                .orElseGet(() -> Ordered.of(before, mine, theirs, hands).join().joined());
     }
 
     private static Plate before(Optional<Plate> base, Plate mine, Plate theirs) {

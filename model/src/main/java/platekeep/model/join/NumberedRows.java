@@ -47,9 +47,10 @@ final class NumberedRows {
         return row >= 0 ? row : rows.held(rows.handle(side, -row - 1));
     }
 
-    private static Clash at(Clash clash, int number) {
+    /** The same clash, about the row with another number. */
+    static Clash at(Clash clash, int number) {
         Value.Builder place = new Value.Builder();
         clash.place().entries().forEach((key, value) -> place.put(key, key.equals("row") ? Value.of(number) : value));
-        return new Clash(clash.what(), place.build(), clash.base(), clash.sides(), clash.unknown());
+        return clash.withPlace(place.build());
     }
 }

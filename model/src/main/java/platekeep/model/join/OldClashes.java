@@ -36,8 +36,8 @@ final class OldClashes {
     private final ClashList clashes;
     /** The earlier plate's clashes by what they are in the joined one. */
     private final Map<Clash, Clash> asItWas = new HashMap<>();
-    /** Clashes that were settled in two ways: as they are in the joined plate, and as they were in the earlier one. */
-    private final Map<Clash, Clash> settledTwice = new LinkedHashMap<>();
+    /** Clashes, but for those of rows, that were settled in two ways: as they are in the joined plate, and as they were in the earlier one. */
+    private final Map<Clash, Clash> thingsSettledTwice = new LinkedHashMap<>();
 
     OldClashes(
             Plate base,
@@ -142,10 +142,7 @@ final class OldClashes {
     }
 
     private static Clash mapped(Clash clash, UnaryOperator<String> change) {
-        List<Clash.Side> sides = clash.sides().stream()
-                .map(side -> new Clash.Side(onText(side.value(), change), side.by(), side.unknown()))
-                .toList();
-        return new Clash(clash.what(), clash.place(), onText(clash.base(), change), sides, clash.unknown());
+        return clash.withValues(value -> onText(value, change));
     }
 
     private static Value onText(Value value, UnaryOperator<String> change) {
@@ -386,7 +383,9 @@ final class OldClashes {
                     default -> TwoDecisions.of(any, plate(0), plate(1));
                 };
         decided.ifPresent(two -> {
-            settledTwice.put(before, raw);
+            if (any.what() != Clash.What.ROW && any.what() != Clash.What.ROWS) {
+                thingsSettledTwice.put(before, raw);
+            }
             int row = resultRow(any).orElse(ClashList.NO_ROW);
             clashes.add(
                     new Clash(
@@ -461,10 +460,8 @@ final class OldClashes {
     /** The joined plate with what stood before in the place of fields and things that were settled in two ways. */
     Plate standing(Plate joined) {
         Plate out = joined;
-        for (Map.Entry<Clash, Clash> clash : settledTwice.entrySet()) {
-            boolean aboutRows =
-                    clash.getKey().what() == Clash.What.ROW || clash.getKey().what() == Clash.What.ROWS;
-            Optional<Value> stood = aboutRows ? Optional.empty() : TwoDecisions.shown(base, clash.getValue());
+        for (Map.Entry<Clash, Clash> clash : thingsSettledTwice.entrySet()) {
+            Optional<Value> stood = TwoDecisions.shown(base, clash.getValue());
             out = stood.isPresent() ? Settling.put(out, clash.getKey(), stood.get()) : out;
         }
         return out;
@@ -504,12 +501,7 @@ final class OldClashes {
             case ROWS -> mapped(clash, line -> refittedLine(s, line));
             case COLOUR ->
                 clash.textAt("key")
-                        .map(key -> new Clash(
-                                clash.what(),
-                                ClashList.place("key", Value.of(lettered(s, key))),
-                                clash.base(),
-                                clash.sides(),
-                                clash.unknown()))
+                        .map(key -> clash.withPlace(ClashList.place("key", Value.of(lettered(s, key)))))
                         .orElse(clash);
             default -> clash;
         };
@@ -524,7 +516,7 @@ final class OldClashes {
                 .map(r -> JoinedIds.name(ids, r))
                 // a name that no row has
                 .orElse(Value.of(-1 - handle));
-        return new Clash(clash.what(), ClashList.place("row", name), clash.base(), clash.sides(), clash.unknown());
+        return clash.withPlace(ClashList.place("row", name));
     }
 
     /** A row as a line of a plate's text: its id, if it has one, and its cells. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What a join could not settle, kept in the plate as data until somebody decides.
@@ -115,6 +116,19 @@ public record Clash(What what, Value.Entries place, Value base, List<Side> sides
     public Optional<Integer> numberAt(String key) {
         return at(key).filter(Value.Num.class::isInstance)
                 .map(v -> ((Value.Num) v).number().intValue());
+    }
+
+    /** The same clash at another place. */
+    public Clash withPlace(Value.Entries other) {
+        return new Clash(what, other, base, sides, unknown);
+    }
+
+    /** The same clash with what stood before, and each answer, changed in one way. */
+    public Clash withValues(UnaryOperator<Value> change) {
+        List<Side> changed = sides.stream()
+                .map(side -> new Side(change.apply(side.value()), side.by(), side.unknown()))
+                .toList();
+        return new Clash(what, place, change.apply(base), changed, unknown);
     }
 
     /** The clash as it stands in the text. */
