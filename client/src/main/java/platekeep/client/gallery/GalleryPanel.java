@@ -180,7 +180,7 @@ final class GalleryPanel extends JPanel implements GalleryView, NarrowEars {
 
     private void setUpSearch() {
         search.setName("gallery-search");
-        search.putClientProperty("JTextField.placeholderText", "Find by title, theme, colour, note …");
+        search.putClientProperty("JTextField.placeholderText", "Find by title, theme, colour, year …");
         search.putClientProperty("JTextField.leadingIcon", Sign.SEARCH.icon(16));
         search.putClientProperty("JTextField.showClearButton", true);
         search.getAccessibleContext().setAccessibleName("Find plates");

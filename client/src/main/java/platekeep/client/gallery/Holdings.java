@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import platekeep.client.draft.Drafts;
 import platekeep.client.draft.KeptDraft;
 import platekeep.client.library.Library;
+import platekeep.client.library.Telling;
 import platekeep.client.room.Latest;
 import platekeep.client.room.LibraryNames;
 import platekeep.client.room.Workroom;

@@ -10,12 +10,12 @@ import java.util.stream.Stream;
 import platekeep.client.gallery.narrow.Section;
 import platekeep.client.room.Latest;
 import platekeep.client.room.Workroom;
-import platekeep.model.find.AgeTyped;
 import platekeep.model.find.Found;
 import platekeep.model.find.Group;
 import platekeep.model.find.Order;
 import platekeep.model.find.Query;
 import platekeep.model.find.Range;
+import platekeep.model.find.typed.AgeTyped;
 
 /**
  * What is looked for, and the answer to it. Questions are answered in the background, the newest only: an answer to an
@@ -192,6 +192,13 @@ public final class Narrowing {
                 .map(age -> age.getValue().isEmpty()
                         ? "No plate is made for " + age.getKey() + "."
                         : "For " + age.getKey() + ": plates for " + String.join(" or ", age.getValue()) + ".");
-        return Stream.concat(ages, slips).collect(Collectors.joining(" "));
+        Stream<String> times = found.times().stream().map(Narrowing::hint);
+        return Stream.of(ages, times, slips).flatMap(all -> all).collect(Collectors.joining(" "));
+    }
+
+    private static String hint(Found.When when) {
+        String words = when.period().words();
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ": plates with a version made then"
+                + (when.said() ? ", and plates that say \"" + when.typed() + "\"." : ".");
     }
 }

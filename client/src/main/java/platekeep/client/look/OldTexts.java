@@ -153,7 +153,7 @@ final class OldTexts {
                     .forEach(name -> sayings.add(saying(Saying.Kind.NAME, name, version)));
             sayings.add(saying(Saying.Kind.REASON, version.reason(), version));
             sayings.add(saying(Saying.Kind.HAND, version.inNameOf().name(), version));
-            return new Told(List.of(version.on().getYear()), sayings);
+            return new Told(List.of(version.on().toLocalDate()), sayings);
         }
 
         private static Saying saying(Saying.Kind kind, String text, Version version) {

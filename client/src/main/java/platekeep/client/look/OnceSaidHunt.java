@@ -105,6 +105,8 @@ final class OnceSaidHunt implements Hunt {
     private Newest newest(OldTexts.Texts read) {
         Found found = read.index().find(Query.ALL.withWords(asked));
         slips.clear();
+        found.times()
+                .forEach(when -> slips.add("Only versions made " + when.period().words() + "."));
         found.meant()
                 .forEach((typed, meant) -> slips.add("No version says \"" + typed + "\"; shown for "
                         + meant.stream().limit(4).collect(Collectors.joining(", ")) + "."));

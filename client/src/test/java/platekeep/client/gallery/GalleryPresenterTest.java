@@ -216,6 +216,15 @@ class GalleryPresenterTest {
     }
 
     @Test
+    void aTimeAmongTheWordsIsToldOf() {
+        gallery.narrowing().words("kite since May 2025");
+        assertThat(titles()).containsExactly("Kite");
+        assertThat(view.state.hint()).isEqualTo("Since May 2025: plates with a version made then.");
+        gallery.narrowing().words("kite before 2001");
+        assertThat(titles()).isEmpty();
+    }
+
+    @Test
     void whatVersionsTellIsFoundTooAndTheYearTheyWereMadeIn() {
         gallery.narrowing().words("drawn");
         assertThat(titles()).containsExactly("Boat", "Kite");

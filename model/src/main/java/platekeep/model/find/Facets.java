@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.ToIntFunction;
 import platekeep.model.colour.Lab;
+import platekeep.model.find.typed.Period;
 
 /** Which plates have which value of each group. Unchangeable but for what it remembers of its own work. */
 final class Facets {
@@ -124,6 +125,11 @@ final class Facets {
     Bits plates(Group group, String value) {
         Bits there = values.get(group).get(value);
         return there == null ? computed(group, value) : there;
+    }
+
+    /** The plates with a version made then. */
+    Bits made(Period period) {
+        return where(i -> period.holdsOne(summaries.get(i).told().days()));
     }
 
     private synchronized Bits computed(Group group, String value) {

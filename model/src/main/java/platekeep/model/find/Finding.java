@@ -8,6 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
+import platekeep.model.find.typed.AgeTyped;
+import platekeep.model.find.typed.TimeTyped;
 import platekeep.model.find.words.Likeness;
 import platekeep.model.find.words.Stems;
 import platekeep.model.find.words.Terms;
@@ -22,13 +25,15 @@ import platekeep.model.find.words.Words;
 final class Finding {
     private static final int OUT = -1;
     private static final int KINDS = Likeness.values().length;
+    private static final Pattern NUMBER = Pattern.compile("\\d+");
 
     private final Index index;
     private final Query query;
     private final Map<String, List<String>> meant = new LinkedHashMap<>();
     private final Map<String, List<String>> ages = new LinkedHashMap<>();
+    private final List<Found.When> times = new ArrayList<>();
     private final Map<Group, Bits> chosen = new EnumMap<>(Group.class);
-    private final int[] scores;
+    private int[] scores;
     private final Bits answering;
 
     Finding(Index index, Query query) {
@@ -38,12 +43,16 @@ final class Finding {
         this.scores = words.isEmpty() ? new int[0] : scores(words);
         this.answering = answering();
         AgeTyped.among(query.words()).forEach(this::keepAge);
+        TimeTyped.among(AgeTyped.without(query.words())).forEach(this::keepTime);
         query.choices().forEach((group, choice) -> chosen.put(group, plates(group, choice)));
     }
 
-    /** The words that count: all that were typed but for the commonest, which count where nothing else was typed. */
+    /**
+     * The words that count: all that were typed but for ages, times and the commonest, which count where nothing else was
+     * typed.
+     */
     static Set<String> asked(String typed) {
-        return telling(AgeTyped.without(typed));
+        return telling(TimeTyped.without(AgeTyped.without(typed)));
     }
 
     private static Set<String> telling(String typed) {
@@ -62,20 +71,24 @@ final class Finding {
         byte[] one = new byte[scores.length];
         for (String word : words) {
             Arrays.fill(one, (byte) 0);
-            List<String> slips = terms.find(word, (text, place, how) -> {
-                byte score = (byte) (place * KINDS + KINDS - how.ordinal());
-                if (score > one[text]) {
-                    one[text] = score;
-                }
-            });
+            List<String> slips = terms.find(word, (text, place, how) -> one[text] = better(one[text], place, how));
             if (!slips.isEmpty()) {
                 meant.put(word, slips);
             }
-            for (int i = 0; i < scores.length; i++) {
-                scores[i] = one[i] == 0 || scores[i] == OUT ? OUT : scores[i] + one[i];
-            }
+            add(scores, one);
         }
         return scores;
+    }
+
+    private static byte better(byte before, int place, Likeness how) {
+        return (byte) Math.max(before, place * KINDS + KINDS - how.ordinal());
+    }
+
+    /** Adds what plates are worth for one more word. */
+    private static void add(int[] scores, byte[] one) {
+        for (int i = 0; i < scores.length; i++) {
+            scores[i] = one[i] == 0 || scores[i] == OUT ? OUT : scores[i] + one[i];
+        }
     }
 
     private Bits answering() {
@@ -88,19 +101,47 @@ final class Finding {
         return bits;
     }
 
-    /** Keeps the plates for an age that was typed among the words, and those that have these very words. */
     private void keepAge(AgeTyped.Phrase age) {
         Bits fitting = new Bits(0);
         age.ages().forEach(word -> fitting.addAll(index.facets().plates(Group.AGE, word)));
-        int[] said = scores(telling(age.text()));
+        keep(fitting, age.text());
+        ages.put(age.text(), age.ages());
+    }
+
+    private void keepTime(TimeTyped.Phrase time) {
+        Bits fitting = index.facets().made(time.period());
+        if (NUMBER.matcher(time.text()).matches()) {
+            String asSize = time.text() + "-" + time.text();
+            fitting.addAll(index.facets().plates(Group.PLEATS, asSize));
+            fitting.addAll(index.facets().plates(Group.ROWS, asSize));
+        }
+        boolean isSaid = keep(fitting, time.text());
+        times.add(new Found.When(time.text(), time.period(), isSaid));
+    }
+
+    /**
+     * Keeps the plates that fit what was typed among the words, and those that have these very words; they come first.
+     *
+     * @return whether there are any of the latter
+     */
+    private boolean keep(Bits fitting, String typed) {
+        int[] said = new int[index.summaries().size()];
+        for (String word : telling(typed)) {
+            byte[] one = new byte[said.length];
+            index.terms().findKnown(word, (text, place, how) -> one[text] = better(one[text], place, how));
+            add(said, one);
+        }
+        boolean isSaid = false;
+        scores = scores.length == 0 ? new int[said.length] : scores;
         for (int i = 0; i < said.length; i++) {
-            if (said[i] != OUT) {
+            if (said[i] > 0 && answering.has(i)) {
                 fitting.add(i);
+                scores[i] += said[i];
+                isSaid = true;
             }
         }
         answering.keep(fitting);
-        Words.of(age.text()).forEach(meant::remove);
-        ages.put(age.text(), age.ages());
+        return isSaid;
     }
 
     private Bits plates(Group group, Choice choice) {
@@ -121,7 +162,7 @@ final class Finding {
     Found found(Order order) {
         Bits all = answering.copy();
         chosen.values().forEach(all::keep);
-        return new Found(inOrder(all, order), counts(all), meant, ages);
+        return new Found(inOrder(all, order), counts(all), meant, ages, times);
     }
 
     private int[] inOrder(Bits plates, Order order) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import platekeep.model.find.typed.Period;
 
 /** The answer to a query. The places that it gives are those of the index that was asked, and of no other. */
 public final class Found {
@@ -12,6 +13,16 @@ public final class Found {
     private final Map<Group, List<Count>> counts;
     private final Map<String, List<String>> meant;
     private final Map<String, List<String>> ages;
+    private final List<When> times;
+
+    /**
+     * A time that was typed among the words.
+     *
+     * @param typed as it was
+     * @param period what it was taken for
+     * @param said whether a plate that was found says what was typed in so many words, and was found by that
+     */
+    public record When(String typed, Period period, boolean said) {}
 
     /**
      * A value to narrow down by.
@@ -24,10 +35,16 @@ public final class Found {
      */
     public record Count(String value, int count, int all, boolean chosen) {}
 
-    Found(int[] at, Map<Group, List<Count>> counts, Map<String, List<String>> meant, Map<String, List<String>> ages) {
+    Found(
+            int[] at,
+            Map<Group, List<Count>> counts,
+            Map<String, List<String>> meant,
+            Map<String, List<String>> ages,
+            List<When> times) {
         this.at = at;
         this.counts = new EnumMap<>(counts);
         this.ages = Collections.unmodifiableMap(new LinkedHashMap<>(ages));
+        this.times = List.copyOf(times);
         this.meant = Collections.unmodifiableMap(new LinkedHashMap<>(meant));
     }
 
@@ -57,5 +74,10 @@ public final class Found {
     /** Ages that were typed among the words, each with the words for ages that it stands for. */
     public Map<String, List<String>> ages() {
         return ages;
+    }
+
+    /** Times that were typed among the words. */
+    public List<When> times() {
+        return times;
     }
 }

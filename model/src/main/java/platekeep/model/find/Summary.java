@@ -192,6 +192,8 @@ public record Summary(
 
     /** The last year in which a version was made; 0 where that is not known. */
     public int lastYear() {
-        return told.years().isEmpty() ? 0 : told.years().get(told.years().size() - 1);
+        return told.days().isEmpty()
+                ? 0
+                : told.days().get(told.days().size() - 1).getYear();
     }
 }

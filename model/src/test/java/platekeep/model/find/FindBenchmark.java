@@ -110,7 +110,7 @@ public final class FindBenchmark {
                         .limit(6)
                         .toList(),
                 random.nextInt(5) == 0 ? Set.of(Mark.UNSENT) : Set.of(),
-                new Told(List.of(2015 + random.nextInt(10)), List.of(said(), said())),
+                new Told(List.of(LocalDate.of(2015 + random.nextInt(10), 5, 1)), List.of(said(), said())),
                 List.of(text(12), text(12), text(2), text(2), text(2)));
     }
 

@@ -2,8 +2,10 @@ package platekeep.model.find;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,7 +16,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -68,6 +72,23 @@ class FindingPropertyTest {
             "baot",
             "with",
             "lightouse");
+    private static final List<LocalDate> DAYS = List.of(
+            LocalDate.of(2023, 12, 31),
+            LocalDate.of(2024, 1, 1),
+            LocalDate.of(2024, 2, 29),
+            LocalDate.of(2024, 5, 31),
+            LocalDate.of(2025, 6, 1));
+
+    /** Times as they may be typed, each with what it means. */
+    private static final Map<String, Predicate<LocalDate>> TIMES = new TreeMap<>(Map.of(
+            "2024", day -> day.getYear() == 2024,
+            "before 2024", day -> day.getYear() < 2024,
+            "since May 2024", day -> !day.isBefore(LocalDate.of(2024, 5, 1)),
+            "in 2024-02", day -> day.getYear() == 2024 && day.getMonthValue() == 2,
+            "2023 to 2024", day -> day.getYear() < 2025,
+            "29 Feb 2024", day -> day.equals(LocalDate.of(2024, 2, 29)),
+            "after 31 May 2024", day -> day.isAfter(LocalDate.of(2024, 5, 31))));
+
     private static final List<Integer> COLOURS =
             List.of(0xA63C2B, 0xA8402F, 0x3B4A59, 0xF4F1E8, 0x4F7A3A, 0x52803D, 0x8FA9C4);
     private static final Map<Group, List<String>> VALUES = new EnumMap<>(Map.of(
@@ -123,7 +144,7 @@ class FindingPropertyTest {
                 key,
                 "id",
                 "Harbour",
-                text(random, 2) + " " + random.nextInt(3),
+                text(random, 2) + " " + (random.nextInt(4) == 0 ? 2024 : random.nextInt(3)),
                 random.nextBoolean() ? Optional.of("H-" + random.nextInt(12)) : Optional.empty(),
                 some(VALUES.get(Group.THEME), random),
                 random.nextInt(3) == 0 ? List.of("lights") : List.of(),
@@ -142,7 +163,7 @@ class FindingPropertyTest {
                 0,
                 some(COLOURS, random),
                 marks,
-                new Told(some(List.of(2024, 2025), random), List.of()),
+                new Told(some(DAYS, random), List.of()),
                 List.of(text(random, 3)));
     }
 
@@ -164,6 +185,10 @@ class FindingPropertyTest {
                 Stream.generate(() -> TYPED.get(random.nextInt(TYPED.size())))
                         .limit(random.nextInt(3))
                         .toList()));
+        if (random.nextInt(3) == 0 && !query.words().endsWith("the")) {
+            String time = List.copyOf(TIMES.keySet()).get(random.nextInt(TIMES.size()));
+            query = query.withWords(query.words() + " " + time);
+        }
         for (Map.Entry<Group, List<String>> group : VALUES.entrySet()) {
             if (random.nextInt(3) == 0) {
                 query = query.with(group.getKey(), new TreeSet<>(some(group.getValue(), random)));
@@ -229,8 +254,34 @@ class FindingPropertyTest {
         };
     }
 
-    /** How well each plate answers all words; those that do not are left out. */
+    /** How well each plate answers all words and a time at their end; those that do not are left out. */
     private Map<String, Integer> scores(Collection<Summary> plates, String typed) {
+        Optional<String> time =
+                TIMES.keySet().stream().filter(typed::endsWith).max(Comparator.comparing(String::length));
+        Map<String, Integer> scores = wordScores(
+                plates, typed.substring(0, typed.length() - time.orElse("").length()));
+        time.ifPresent(words -> plates.forEach(plate -> {
+            int said = said(plate, words);
+            boolean fits = said > 0 || plate.told().days().stream().anyMatch(TIMES.get(words));
+            scores.computeIfPresent(plate.key(), (key, sum) -> fits ? sum + said : null);
+        }));
+        return scores;
+    }
+
+    /** How well a plate says what was typed for a time in so many words; 0 where it does not. */
+    private int said(Summary plate, String time) {
+        int sum = 0;
+        for (String word : Words.of(time)) {
+            int best = Set.of("in", "to").contains(word) ? -1 : best(plate, word, 0);
+            if (best == 0) {
+                return 0;
+            }
+            sum += Math.max(best, 0);
+        }
+        return sum;
+    }
+
+    private Map<String, Integer> wordScores(Collection<Summary> plates, String typed) {
         Set<String> words = new LinkedHashSet<>(Words.of(typed));
         Set<String> telling = new LinkedHashSet<>(words);
         if (words.size() > 1) {

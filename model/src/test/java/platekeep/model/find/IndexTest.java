@@ -112,7 +112,7 @@ class IndexTest {
         assertThat(words("slate")).containsExactly("b");
         assertThat(words("harbour days")).containsExactly("b", "a");
         assertThat(words("stitching last")).containsExactly("b");
-        Told told = new Told(List.of(2025), List.of(SPRING, TALLER));
+        Told told = new Told(List.of(SPRING.on()), List.of(SPRING, TALLER));
         Index taught = INDEX.with(List.of(INDEX.get("a").orElseThrow().withTold(told)), List.of());
         assertThat(found(taught, Query.ALL.withWords("spring class"), Order.BEST))
                 .containsExactly("a");
@@ -122,7 +122,7 @@ class IndexTest {
 
     @Test
     void whatVersionsTellIsNamedWhereThePlateItselfLacksTheWord() {
-        Summary told = INDEX.get("a").orElseThrow().withTold(new Told(List.of(2025), List.of(SPRING, TALLER)));
+        Summary told = INDEX.get("a").orElseThrow().withTold(new Told(List.of(SPRING.on()), List.of(SPRING, TALLER)));
         assertThat(Spots.inVersions(told, "spring class")).containsExactly(SPRING);
         assertThat(Spots.inVersions(told, "boats classes")).containsExactly(SPRING);
         assertThat(Spots.inVersions(told, "msat")).containsExactly(TALLER);
@@ -132,7 +132,7 @@ class IndexTest {
 
     @Test
     void eachWordIsFoundWhereItStandsBest() {
-        Summary told = INDEX.get("a").orElseThrow().withTold(new Told(List.of(2025), List.of(SPRING, TALLER)));
+        Summary told = INDEX.get("a").orElseThrow().withTold(new Told(List.of(SPRING.on()), List.of(SPRING, TALLER)));
         assertThat(Spots.of(told, "h07 beach toddlers sail taller"))
                 .extracting(spot -> spot.place().word() + ": " + spot.text())
                 .containsExactly(
@@ -156,6 +156,57 @@ class IndexTest {
         assertThat(found(index(BOATS, birthday), Query.ALL.withWords("two years"), Order.BEST))
                 .containsExactlyInAnyOrder("a", "d");
         assertThat(words("H-10")).containsExactly("b");
+    }
+
+    @Test
+    void aTimeTypedAmongTheWordsAsksForVersionsMadeThen() {
+        Index dated = dated();
+        assertThat(found(dated, Query.ALL.withWords("2019"), Order.BEST)).containsExactly("c", "a");
+        assertThat(found(dated, Query.ALL.withWords("seaside 2019"), Order.BEST))
+                .containsExactly("a");
+        assertThat(found(dated, Query.ALL.withWords("boats before 2019"), Order.BEST))
+                .containsExactly("b");
+        assertThat(found(dated, Query.ALL.withWords("since June 2019"), Order.BEST))
+                .containsExactly("b", "a");
+        assertThat(found(dated, Query.ALL.withWords("2019-03"), Order.BEST)).containsExactly("c");
+        assertThat(found(dated, Query.ALL.withWords("1998"), Order.BEST)).isEmpty();
+        assertThat(dated.find(Query.ALL.withWords("boats before 2019")).times())
+                .extracting(when -> when.typed() + ": " + when.period().words() + " " + when.said())
+                .containsExactly("before 2019: before 2019 false");
+    }
+
+    @Test
+    void aNumberThatIsAYearTooStillFindsWhatSaysIt() {
+        Plate numbered = new Draft("d", "Anchor").number(Optional.of("2019-13")).build();
+        Plate titled = new Draft("e", "Regatta 2019").build();
+        Plate wide = new Draft("f", "Long Border")
+                .pleats(Optional.of(new Pleats(1, 119)))
+                .repeat(Optional.of(new Repeat(100, 20, Unknown.NONE)))
+                .build();
+        Index all = dated().with(
+                        List.of(numbered, titled, wide).stream()
+                                .map(plate -> Summary.of(plate.id(), plate, AROUND))
+                                .toList(),
+                        List.of());
+        assertThat(found(all, Query.ALL.withWords("2019"), Order.BEST)).containsExactly("d", "e", "c", "f", "a");
+        assertThat(found(all, Query.ALL.withWords("2019-13"), Order.BEST)).containsExactly("d");
+        assertThat(found(all, Query.ALL.withWords("regatta 2019"), Order.BEST)).containsExactly("e");
+        assertThat(all.find(Query.ALL.withWords("2019")).times())
+                .extracting(Found.When::said)
+                .containsExactly(true);
+        assertThat(found(all, Query.ALL.withWords("2018"), Order.BEST)).isEmpty();
+    }
+
+    private static Index dated() {
+        Map<String, List<LocalDate>> days = Map.of(
+                "a", List.of(LocalDate.of(2019, 6, 1)),
+                "b", List.of(LocalDate.of(2017, 1, 1), LocalDate.of(2020, 2, 2)),
+                "c", List.of(LocalDate.of(2019, 3, 31)));
+        return INDEX.with(
+                INDEX.all().stream()
+                        .map(one -> one.withTold(new Told(days.get(one.key()), List.of())))
+                        .toList(),
+                List.of());
     }
 
     @Test

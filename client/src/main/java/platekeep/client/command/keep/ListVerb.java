@@ -17,6 +17,7 @@ import platekeep.client.command.words.Word.Times;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
+import platekeep.client.library.Telling;
 import platekeep.client.task.Progress;
 import platekeep.model.find.Choice;
 import platekeep.model.find.Found;
@@ -25,6 +26,7 @@ import platekeep.model.find.Index;
 import platekeep.model.find.Query;
 import platekeep.model.find.Summary;
 import platekeep.model.find.Surroundings;
+import platekeep.model.find.Told;
 import platekeep.model.plate.Age;
 import platekeep.model.plate.Plate;
 import platekeep.model.plate.Pleats;
@@ -66,7 +68,8 @@ public final class ListVerb extends LibraryVerb {
                         .flatMap(step -> step.entry().stream())
                         .toList()
                 : library.list(Progress.NONE);
-        List<Line> found = found(entries, Surroundings.of(library.facts(), library.series()), query);
+        Map<String, Told> told = query.words().isBlank() ? Map.of() : Telling.of(library);
+        List<Line> found = found(entries, Surroundings.of(library.facts(), library.series()), told, query);
         entries.forEach(this::warnOfDamage);
         if (asJson()) {
             sayJson(found.stream().map(ListVerb::json).toList());
@@ -93,7 +96,7 @@ public final class ListVerb extends LibraryVerb {
                 : query.with(Group.THEME, new Choice(Set.copyOf(themes.values()), Choice.Match.ALL));
     }
 
-    private List<Line> found(List<Entry> entries, Surroundings around, Query query) {
+    private List<Line> found(List<Entry> entries, Surroundings around, Map<String, Told> told, Query query) {
         Map<String, Line> lines = new LinkedHashMap<>();
         List<Summary> summaries = new ArrayList<>();
         for (Entry entry : entries) {
@@ -101,7 +104,8 @@ public final class ListVerb extends LibraryVerb {
                     .filter(plate -> plate.uses().containsAll(uses.values()))
                     .ifPresent(plate -> {
                         lines.put(entry.path(), new Line(plate, entry.path()));
-                        summaries.add(Summary.of(entry.path(), plate, around));
+                        summaries.add(Summary.of(entry.path(), plate, around)
+                                .withTold(told.getOrDefault(plate.id(), Told.NOTHING)));
                     });
         }
         Index index = Index.of(summaries);

@@ -177,6 +177,12 @@ class LibraryVerbsTest {
     }
 
     @Test
+    void listFindsByTheTimeOfVersionsAndByTheirReasons() {
+        assertThat(fine(type("list", "lamp", "since", "2001")).out()).startsWith("Quay Lamp");
+        assertThat(fine(type("list", "lamp", "before", "2001")).out()).isEqualTo("0 plates.\n");
+    }
+
+    @Test
     void listFindsAsTheGalleryDoesColoursToo() {
         assertThat(fine(type("list", "brick", "lamp")).out())
                 .startsWith("Quay Lamp")

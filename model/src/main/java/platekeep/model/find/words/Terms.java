@@ -139,6 +139,15 @@ public final class Terms {
      * @return the words that were taken in for it where it may be a slip; empty where it is none
      */
     public List<String> find(String typed, Hits hits) {
+        return findKnown(typed, hits) || typed.length() < SHORTEST_SLIP ? List.of() : slips(typed, hits);
+    }
+
+    /**
+     * Tells all texts that answer a word as it was typed, whatever a slip may have meant.
+     *
+     * @return whether there are any
+     */
+    public boolean findKnown(String typed, Hits hits) {
         boolean[] any = {false};
         BiConsumer<Term, Likeness> tell = (term, how) -> {
             any[0] = true;
@@ -160,7 +169,7 @@ public final class Terms {
             }
             tell.accept(term, Likeness.BEGINNING);
         }
-        return any[0] || typed.length() < SHORTEST_SLIP ? List.of() : slips(typed, hits);
+        return any[0];
     }
 
     private List<String> slips(String typed, Hits hits) {

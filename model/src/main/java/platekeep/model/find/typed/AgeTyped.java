@@ -1,4 +1,4 @@
-package platekeep.model.find;
+package platekeep.model.find.typed;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,8 +35,8 @@ public final class AgeTyped {
      * @param text as it was typed, without what leads to it
      * @param ages the words for ages that fit it, none where it is nobody's
      */
-    record Phrase(String text, List<String> ages) {
-        Phrase {
+    public record Phrase(String text, List<String> ages) {
+        public Phrase {
             ages = List.copyOf(ages);
         }
     }
@@ -50,7 +50,7 @@ public final class AgeTyped {
     }
 
     /** The ages among some words, in order. */
-    static List<Phrase> among(String words) {
+    public static List<Phrase> among(String words) {
         List<Phrase> phrases = new ArrayList<>();
         for (MatchResult found :
                 AMONG.matcher(words.toLowerCase(Locale.ROOT)).results().toList()) {
@@ -60,7 +60,7 @@ public final class AgeTyped {
     }
 
     /** The words without the ages among them. */
-    static String without(String words) {
+    public static String without(String words) {
         return AMONG.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ");
     }
 

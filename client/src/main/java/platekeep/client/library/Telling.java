@@ -1,4 +1,4 @@
-package platekeep.client.gallery;
+package platekeep.client.library;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,20 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import platekeep.client.library.Library;
-import platekeep.client.library.LibraryException;
-import platekeep.client.library.NamedVersion;
-import platekeep.client.library.PastPlate;
-import platekeep.client.library.Version;
 import platekeep.model.find.Saying;
 import platekeep.model.find.Told;
 
 /** What the versions of plates tell. */
-final class Telling {
+public final class Telling {
     private Telling() {}
 
     /** By plate; in the background. */
-    static Map<String, Told> of(Library library) throws LibraryException {
+    public static Map<String, Told> of(Library library) throws LibraryException {
         Map<String, Version> versions = library.versions(Integer.MAX_VALUE).stream()
                 .collect(Collectors.toMap(Version::id, version -> version, (a, b) -> a));
         Map<String, List<Version>> byPlate = new HashMap<>();
@@ -58,7 +53,8 @@ final class Telling {
                 sayings.add(saying(Saying.Kind.REASON, version.reason(), version));
             }
         }
-        return new Told(versions.stream().map(version -> version.on().getYear()).toList(), sayings);
+        return new Told(
+                versions.stream().map(version -> version.on().toLocalDate()).toList(), sayings);
     }
 
     private static Saying saying(Saying.Kind kind, String text, Version version) {
