@@ -22,13 +22,19 @@ public final class Shelf {
     public static final Shelf NONE = new Shelf(TreeFiles.NONE);
 
     private final TreeFiles files;
-    private final Map<String, String> pathOf = new HashMap<>();
-    private final Map<String, String> doubles = new LinkedHashMap<>();
+    private final Map<String, String> pathOf;
+    private final Map<String, String> doubles;
 
     private boolean someUnclaimed;
 
-    private Shelf(TreeFiles files) {
+    private Shelf(TreeFiles files, Map<String, String> pathOf, Map<String, String> doubles) {
         this.files = files;
+        this.pathOf = pathOf;
+        this.doubles = doubles;
+    }
+
+    private Shelf(TreeFiles files) {
+        this(files, new HashMap<>(), new LinkedHashMap<>());
     }
 
     /** Says whose text a content is, and where it lies. */
@@ -55,16 +61,34 @@ public final class Shelf {
         if (someUnclaimed || touchesDoubles(changes.keySet())) {
             return of(after, ids);
         }
-        Shelf shelf = new Shelf(after);
-        shelf.pathOf.putAll(pathOf);
+        if (eachStaysWhereItIs(changes, ids)) {
+            return new Shelf(after, pathOf, doubles);
+        }
+        Shelf shelf = new Shelf(after, new HashMap<>(pathOf), new LinkedHashMap<>(doubles));
         shelf.pathOf.values().removeIf(changes::containsKey);
-        shelf.doubles.putAll(doubles);
         for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
             if (change.getValue().isPresent()) {
                 shelf.sort(change.getKey(), change.getValue().get(), ids);
             }
         }
         return shelf;
+    }
+
+    /** Whether plates changed only in what they are: then who lies where can be shared. */
+    private boolean eachStaysWhereItIs(Map<String, Optional<FileAt>> changes, Ids ids) throws IOException {
+        for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
+            String path = change.getKey();
+            if (PlateFiles.isPlate(path)) {
+                Optional<FileAt> file = change.getValue().filter(FileAt::isPlain);
+                Optional<String> id = file.isEmpty()
+                        ? Optional.empty()
+                        : ids.plateOf(path, file.get().content());
+                if (!id.flatMap(this::path).equals(Optional.of(path))) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** Whether one of several files that say the same id is among the paths. */

@@ -1,26 +1,29 @@
 package platekeep.client.git.store;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.eclipse.jgit.errors.CorruptObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectInserter;
 import org.eclipse.jgit.lib.ObjectReader;
-import org.eclipse.jgit.lib.TreeFormatter;
-import org.eclipse.jgit.treewalk.CanonicalTreeParser;
+import org.eclipse.jgit.util.Paths;
 
 /**
  * Makes the tree of a new version out of an old one by writing anew only the folders on the way to what changed; a
- * library of ten thousand plates is not listed for one plate's sake.
+ * library of ten thousand plates is not listed for one plate's sake, and what stays in a folder keeps its bytes.
  */
 final class TreeEdit {
-    private static final FileMode FOLDER = FileMode.TREE;
+    private static final int LARGEST_FOLDER = 32 << 20;
+    private static final byte[] NOTHING = {};
 
     private final ObjectReader reader;
     private final ObjectInserter inserter;
@@ -36,86 +39,140 @@ final class TreeEdit {
      * @return the id of the new tree, its parts inserted
      */
     ObjectId apply(Optional<ObjectId> tree, Map<String, Optional<FileAt>> changes) throws IOException {
-        return folder(tree, new TreeMap<>(changes)).orElseGet(() -> new TreeFormatter().computeId(inserter));
+        Optional<ObjectId> edited = folder(tree, new TreeMap<>(changes));
+        return edited.isPresent() ? edited.get() : inserter.idFor(Constants.OBJ_TREE, NOTHING);
     }
 
     private Optional<ObjectId> folder(Optional<ObjectId> old, SortedMap<String, Optional<FileAt>> changes)
             throws IOException {
-        SortedMap<String, Node> nodes = nodes(old);
+        Folder folder = new Folder(old.isPresent() ? bytes(old.get()) : NOTHING);
         SortedMap<String, SortedMap<String, Optional<FileAt>>> below = new TreeMap<>();
         for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
             int slash = change.getKey().indexOf('/');
             if (slash >= 0) {
                 below.computeIfAbsent(change.getKey().substring(0, slash), name -> new TreeMap<>())
                         .put(change.getKey().substring(slash + 1), change.getValue());
-            }
-        }
-        for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
-            if (change.getKey().indexOf('/') < 0) {
-                change.getValue()
-                        .ifPresentOrElse(
-                                file -> put(nodes, change.getKey(), file),
-                                () -> nodes.remove(fileKey(change.getKey())));
+            } else {
+                Optional<FileAt> file = change.getValue();
+                folder.set(
+                        Entry.of(change.getKey(), file.map(FileAt::mode).orElse(FileMode.TYPE_FILE)),
+                        file.map(FileAt::content));
             }
         }
         for (Map.Entry<String, SortedMap<String, Optional<FileAt>>> sub : below.entrySet()) {
-            editSubfolder(nodes, sub.getKey(), sub.getValue());
+            Entry entry = Entry.of(sub.getKey(), FileMode.TYPE_TREE);
+            Optional<ObjectId> edited = folder(folder.at(entry), sub.getValue());
+            if (edited.isPresent()) {
+                folder.set(Entry.of(sub.getKey(), FileMode.TYPE_FILE), Optional.empty());
+            }
+            folder.set(entry, edited);
         }
-        return write(nodes);
+        return folder.isEmpty() ? Optional.empty() : Optional.of(inserter.insert(Constants.OBJ_TREE, folder.bytes()));
     }
 
-    private void put(SortedMap<String, Node> nodes, String name, FileAt file) {
-        nodes.put(fileKey(name), new Node(name, FileMode.fromBits(file.mode()), file.content()));
+    private byte[] bytes(ObjectId tree) throws IOException {
+        return reader.open(tree, Constants.OBJ_TREE).getCachedBytes(LARGEST_FOLDER);
     }
 
-    private void editSubfolder(SortedMap<String, Node> nodes, String name, SortedMap<String, Optional<FileAt>> changes)
-            throws IOException {
-        Optional<Node> old = Optional.ofNullable(nodes.get(folderKey(name)));
-        Optional<ObjectId> tree = folder(old.map(Node::id), changes);
-        tree.ifPresentOrElse(
-                id -> {
-                    nodes.remove(fileKey(name));
-                    nodes.put(folderKey(name), new Node(name, FOLDER, id));
-                },
-                () -> nodes.remove(folderKey(name)));
-    }
+    /**
+     * What stands in a folder before the id, {@code mode name NUL}, and the id, somewhere among bytes. In the order of
+     * trees: by the bytes of the names, a folder's as if it ended in a slash.
+     */
+    private record Entry(byte[] bytes, int from, int name, int id) implements Comparable<Entry> {
 
-    private Optional<ObjectId> write(SortedMap<String, Node> nodes) throws IOException {
-        if (nodes.isEmpty()) {
-            return Optional.empty();
+        static Entry of(String name, int mode) {
+            String digits = Integer.toOctalString(FileMode.fromBits(mode).getBits());
+            byte[] bytes = Constants.encode(digits + " " + name + "\0");
+            return new Entry(bytes, 0, digits.length() + 1, bytes.length);
         }
-        TreeFormatter out = new TreeFormatter();
-        for (Node node : nodes.values()) {
-            out.append(Constants.encode(node.name()), node.mode(), node.id());
+
+        private int type() {
+            int digit = from;
+            while (bytes[digit] == '0') {
+                digit++;
+            }
+            return bytes[digit] == '4' ? FileMode.TYPE_TREE : FileMode.TYPE_FILE;
         }
-        return Optional.of(out.insertTo(inserter));
+
+        @Override
+        public int compareTo(Entry other) {
+            return Paths.compare(bytes, name, id - 1, type(), other.bytes, other.name, other.id - 1, other.type());
+        }
+
+        Entry with(ObjectId content) {
+            byte[] whole = new byte[id - from + Constants.OBJECT_ID_LENGTH];
+            System.arraycopy(bytes, from, whole, 0, id - from);
+            content.copyRawTo(whole, id - from);
+            return new Entry(whole, 0, name - from, id - from);
+        }
+
+        int end() {
+            return id + Constants.OBJECT_ID_LENGTH;
+        }
     }
 
-    private SortedMap<String, Node> nodes(Optional<ObjectId> tree) throws IOException {
-        SortedMap<String, Node> nodes = new TreeMap<>(BY_BYTES);
-        if (tree.isPresent()) {
-            CanonicalTreeParser parser = new CanonicalTreeParser(new byte[0], reader, tree.get());
-            for (; !parser.eof(); parser.next()) {
-                String name = parser.getEntryPathString();
-                boolean folder = FOLDER.equals(parser.getEntryRawMode());
-                Node node = new Node(name, parser.getEntryFileMode(), parser.getEntryObjectId());
-                nodes.put(folder ? folderKey(name) : fileKey(name), node);
+    /** A folder while it is changed. */
+    private static final class Folder {
+        private final List<Entry> entries = new ArrayList<>();
+
+        Folder(byte[] bytes) throws IOException {
+            for (int from = 0; from < bytes.length; ) {
+                int name = after(bytes, from, ' ');
+                Entry entry = new Entry(bytes, from, name, after(bytes, name, 0));
+                if (entry.end() > bytes.length) {
+                    throw brokenOff();
+                }
+                entries.add(entry);
+                from = entry.end();
+            }
+            entries.sort(null);
+        }
+
+        private static int after(byte[] bytes, int from, int what) throws IOException {
+            for (int i = from; i < bytes.length; i++) {
+                if (bytes[i] == what) {
+                    return i + 1;
+                }
+            }
+            throw brokenOff();
+        }
+
+        private static IOException brokenOff() {
+            return new CorruptObjectException("a folder breaks off");
+        }
+
+        boolean isEmpty() {
+            return entries.isEmpty();
+        }
+
+        Optional<ObjectId> at(Entry entry) {
+            int place = Collections.binarySearch(entries, entry);
+            return place < 0
+                    ? Optional.empty()
+                    : Optional.of(ObjectId.fromRaw(
+                            entries.get(place).bytes(), entries.get(place).id()));
+        }
+
+        /** Puts something in the place of what has the name, or takes that out. */
+        void set(Entry entry, Optional<ObjectId> content) {
+            int place = Collections.binarySearch(entries, entry);
+            if (content.isEmpty()) {
+                if (place >= 0) {
+                    entries.remove(place);
+                }
+            } else if (place >= 0) {
+                entries.set(place, entry.with(content.get()));
+            } else {
+                entries.add(-place - 1, entry.with(content.get()));
             }
         }
-        return nodes;
+
+        byte[] bytes() {
+            ByteArrayOutputStream out = new ByteArrayOutputStream(64 + entries.size() * 64);
+            for (Entry entry : entries) {
+                out.write(entry.bytes(), entry.from(), entry.end() - entry.from());
+            }
+            return out.toByteArray();
+        }
     }
-
-    /** The order of a tree: by the bytes of the names, a folder's as if it ended in a slash. */
-    private static final Comparator<String> BY_BYTES =
-            (a, b) -> Arrays.compareUnsigned(Constants.encode(a), Constants.encode(b));
-
-    private static String fileKey(String name) {
-        return name;
-    }
-
-    private static String folderKey(String name) {
-        return name + "/";
-    }
-
-    private record Node(String name, FileMode mode, ObjectId id) {}
 }

@@ -1,7 +1,6 @@
 package platekeep.client.git.store;
 
 import java.io.IOException;
-import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -16,7 +15,7 @@ import org.eclipse.jgit.treewalk.filter.PathFilter;
  *
  * @param files paths with {@code /} between folders, in the order of their characters
  */
-public record TreeFiles(SortedMap<String, FileAt> files) {
+public record TreeFiles(Map<String, FileAt> files) {
 
     /** No files. */
     public static final TreeFiles NONE = new TreeFiles(new TreeMap<>());
@@ -28,7 +27,11 @@ public record TreeFiles(SortedMap<String, FileAt> files) {
     static final int DEEPEST = 16;
 
     public TreeFiles {
-        files = Collections.unmodifiableSortedMap(files);
+        files = PathMap.of(files);
+    }
+
+    PathMap byPath() {
+        return PathMap.of(files);
     }
 
     /** Reads the names of all files; about 2 microseconds a file. */
@@ -65,17 +68,9 @@ public record TreeFiles(SortedMap<String, FileAt> files) {
         return new TreeFiles(files);
     }
 
-    /** These files after some changes, by path; empty where a file goes. Linear in the files. */
+    /** These files after some changes, by path; empty where a file goes. */
     TreeFiles with(Map<String, Optional<FileAt>> changes) {
-        SortedMap<String, FileAt> changed = new TreeMap<>(files);
-        changes.forEach((path, file) -> {
-            if (file.isPresent()) {
-                changed.put(path, file.get());
-            } else {
-                changed.remove(path);
-            }
-        });
-        return new TreeFiles(changed);
+        return new TreeFiles(byPath().with(changes));
     }
 
     public Optional<FileAt> at(String path) {
