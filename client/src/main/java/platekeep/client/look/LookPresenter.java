@@ -22,10 +22,13 @@ import platekeep.client.task.Step;
 import platekeep.client.task.Tasks;
 import platekeep.client.ui.Dates;
 import platekeep.model.compare.Comparison;
+import platekeep.model.draw.Spot;
 import platekeep.model.look.Mirror;
+import platekeep.model.look.Motif;
 import platekeep.model.look.Overlay;
 import platekeep.model.look.Wanted;
 import platekeep.model.plate.Plate;
+import platekeep.model.plate.Row;
 
 /**
  * What the search by look does: searches in the background, shows hits as they come, and leads from a hit to the plate,
@@ -365,20 +368,45 @@ public final class LookPresenter implements RoomListener {
         return first;
     }
 
-    /** Opens a plate; an old version beside what the plate is now; one that was put away can be brought back. */
+    /** Opens a plate, where a motif was found at its place; an old version beside what the plate is now; one that was put away can be brought back. */
     public void open(String key) {
         Hit hit = hits.get(key);
         if (hit == null) {
             return;
         }
         if (hit.then().isEmpty()) {
-            room.go(new Place.OnePlate(hit.library(), hit.plate().id()));
+            room.go(place(hit));
         } else if (hit.isThere()) {
             room.go(new Place.Compare(
                     side(hit), new Place.Side(hit.library(), hit.plate().id(), Optional.empty(), "as it is now")));
         } else {
             bringBack(key);
         }
+    }
+
+    /** The plate; with where the motif lies in it, if that was asked for. */
+    private Place place(Hit hit) {
+        Optional<Motif> motif = sought.filter(s -> s instanceof Sought.WithMotif)
+                .flatMap(s -> Motif.of(((Sought.WithMotif) s).motif()));
+        if (motif.isEmpty() || hit.places().isEmpty()) {
+            return new Place.OnePlate(hit.library(), hit.plate().id());
+        }
+        List<List<Spot>> parts =
+                hit.places().stream().map(place -> spots(motif.get(), place)).toList();
+        return new Place.InPlate(hit.library(), hit.plate().id(), hit.plate(), parts);
+    }
+
+    private static List<Spot> spots(Motif motif, Outlined.Place place) {
+        List<String> cells = motif.mirrored(place.mirror()).cells();
+        List<Spot> spots = new ArrayList<>();
+        for (int row = 0; row < cells.size(); row++) {
+            for (int i = 0; i < cells.get(row).length(); i++) {
+                if (cells.get(row).charAt(i) != Row.EMPTY) {
+                    spots.add(new Spot(place.row() + row, place.index() + i));
+                }
+            }
+        }
+        return spots;
     }
 
     /** Shows what was asked for and a hit side by side. */

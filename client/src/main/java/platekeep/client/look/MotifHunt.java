@@ -172,7 +172,8 @@ final class MotifHunt implements Hunt {
                         place.row(),
                         place.position() - plate.from(),
                         motif.get().height(),
-                        motif.get().width()))
+                        motif.get().width(),
+                        place.mirror()))
                 .toList();
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PictureSource;
 import platekeep.client.ui.Thumbnails;
+import platekeep.model.look.Mirror;
 import platekeep.model.plate.Plate;
 
 /**
@@ -32,8 +33,9 @@ record Outlined(String content, Plate plate, List<Place> places) implements Pict
      * @param index of its leftmost cables, from 0
      * @param height in rows
      * @param width in cables
+     * @param mirror how what was found lies in it
      */
-    record Place(int row, int index, int height, int width) {}
+    record Place(int row, int index, int height, int width, Mirror mirror) {}
 
     Outlined {
         places = List.copyOf(places);

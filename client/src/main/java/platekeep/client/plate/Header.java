@@ -7,6 +7,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.plate.chart.ChartSurface;
+import platekeep.client.plate.piece.Area;
 import platekeep.client.plate.work.PlateState;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Sign;
@@ -69,6 +70,11 @@ final class Header extends JPanel {
     void fit() {
         isFitted = true;
         chart.fit();
+    }
+
+    /** Brings a part of the chart into view. */
+    void see(Area area) {
+        isFitted = !chart.see(area) && isFitted;
     }
 
     /** Whether the whole plate is to be seen, whatever the window's size. */

@@ -82,6 +82,7 @@ final class PlateMenus {
         menu.add(Widgets.item("menu-keep-motif", "Keep as a motif…", "ctrl shift K", plates.motifs()::keep));
         menu.add(Widgets.item("menu-put-motif", "Put a motif in…", "ctrl K", plates.motifs()::put));
         menu.add(Widgets.item("menu-find-motif", "Find plates with it", "ctrl shift F", plates.motifs()::find));
+        menu.add(Widgets.item("menu-next-place", "Next place of the motif found", "F3", plates.found()::next));
         menu.add(Widgets.item("menu-choose-all", "Choose everything", "ctrl A", choice::chooseAll));
         menu.addSeparator();
         menu.add(Widgets.item("menu-across", "Mirror left to right", "ctrl M", choice::mirrorLeftRight));

@@ -29,6 +29,7 @@ import platekeep.client.plate.chart.ChartSurface;
 import platekeep.client.plate.chart.Overlay;
 import platekeep.client.plate.edit.ColourCounts;
 import platekeep.client.plate.open.Kin;
+import platekeep.client.plate.piece.Area;
 import platekeep.client.plate.side.CheckPanel;
 import platekeep.client.plate.side.ColourPanel;
 import platekeep.client.plate.side.ExtrasPanel;
@@ -303,6 +304,12 @@ final class PlatePanel extends JPanel implements PlateView {
     @Override
     public void pointOut(Spot spot) {
         chart.pointOut(Optional.of(spot));
+    }
+
+    @Override
+    public void see(Area area) {
+        paper(false);
+        header.see(area);
     }
 
     @Override

@@ -69,11 +69,15 @@ public final class PlateScreen implements Screen {
 
     @Override
     public boolean takes(Place place) {
-        return place instanceof Place.OnePlate;
+        return place instanceof Place.OnePlate || place instanceof Place.InPlate;
     }
 
     @Override
     public void show(Place place) {
+        if (place instanceof Place.InPlate found) {
+            presenter.open(found);
+            return;
+        }
         Place.OnePlate one = (Place.OnePlate) place;
         presenter.open(one.library(), one.plateId());
     }

@@ -3,6 +3,8 @@ package platekeep.client.room;
 import java.util.List;
 import java.util.Optional;
 import platekeep.client.library.Library;
+import platekeep.model.draw.Spot;
+import platekeep.model.plate.Plate;
 
 /** Somewhere to go: a screen and what it is to show. */
 public sealed interface Place {
@@ -12,6 +14,18 @@ public sealed interface Place {
 
     /** One plate as it is now, with its draft where there is one. */
     record OnePlate(Library library, String plateId) implements Place {}
+
+    /**
+     * Places in a plate, as where a motif was found.
+     *
+     * @param seen the plate as they were found in it; it may have changed since
+     * @param parts at least one, each the spots of its cables
+     */
+    record InPlate(Library library, String plateId, Plate seen, List<List<Spot>> parts) implements Place {
+        public InPlate {
+            parts = parts.stream().map(List::copyOf).toList();
+        }
+    }
 
     /** Two versions, or two plates, side by side. */
     record Compare(Side before, Side after) implements Place {}

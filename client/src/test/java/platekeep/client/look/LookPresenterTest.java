@@ -17,6 +17,7 @@ import platekeep.client.library.Version;
 import platekeep.client.room.Place;
 import platekeep.client.room.Sought;
 import platekeep.client.room.TestRoom;
+import platekeep.model.look.Mirror;
 import platekeep.model.look.Wanted;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Draft;
@@ -251,9 +252,31 @@ class LookPresenterTest {
         assertThat(view.state.askedTitle()).isEqualTo("Part of Boat");
         assertThat(view.state.summary()).isEqualTo("2 plates contain it");
         assertThat(first().why()).startsWith("from row 4 down, from pleat 2");
-        assertThat(first().places()).containsExactly(new Outlined.Place(4, 1, 3, 6));
+        assertThat(first().places()).containsExactly(new Outlined.Place(4, 1, 3, 6, Mirror.NONE));
         look.wanted(new Wanted(Wanted.Colours.ANY, Wanted.Gaps.APART, Wanted.Mirrors.NONE, Wanted.Kind.ANY));
         assertThat(titles()).containsExactly("Boat");
+    }
+
+    @Test
+    void aPlateWithTheMotifIsOpenedWhereItsCablesLie() {
+        look.search(new Sought.WithMotif(plate(8, "Part", "b....w", "bbbbbb"), "Boat"));
+        for (LookCard card : view.state.cards()) {
+            look.open(card.key());
+            Place.InPlate place = (Place.InPlate) test.front.places.get(test.front.places.size() - 1);
+            assertThat(place.plateId()).isEqualTo(card.plate().id());
+            assertThat(place.parts())
+                    .hasSameSizeAs(card.places())
+                    .allSatisfy(part -> assertThat(part.stream()
+                                    .map(spot -> place.seen()
+                                            .rows()
+                                            .get(spot.row())
+                                            .cells()
+                                            .charAt(spot.index()))
+                                    .map(String::valueOf)
+                                    .sorted()
+                                    .reduce("", String::concat))
+                            .isEqualTo("bbbbbbbw"));
+        }
     }
 
     @Test

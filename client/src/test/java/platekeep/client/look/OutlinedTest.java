@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import platekeep.client.ui.Thumbnails;
+import platekeep.model.look.Mirror;
 import platekeep.model.plate.Colour;
 import platekeep.model.plate.Draft;
 import platekeep.model.plate.Palette;
@@ -33,7 +34,7 @@ class OutlinedTest {
 
     private final BufferedImage plain = Thumbnails.draw(plate, SIZE);
     private final BufferedImage outlined =
-            new Outlined("c", plate, List.of(new Outlined.Place(1, 2, 2, 2))).drawn(SIZE);
+            new Outlined("c", plate, List.of(new Outlined.Place(1, 2, 2, 2, Mirror.NONE))).drawn(SIZE);
     private final Rectangle2D box = Thumbnails.lie(plate, SIZE).box(1, 2, 2, 2);
 
     @Test

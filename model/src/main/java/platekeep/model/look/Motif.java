@@ -115,7 +115,7 @@ public record Motif(List<String> cells, BitSet up, Palette palette) {
     }
 
     /** Seen in a mirror; top to bottom every up becomes a down. */
-    Motif mirrored(Mirror mirror) {
+    public Motif mirrored(Mirror mirror) {
         char[] turned = new char[width() * height()];
         BitSet newUp = new BitSet();
         for (int at = 0; at < turned.length; at++) {

@@ -18,6 +18,7 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.JViewport;
 import javax.swing.UIManager;
+import platekeep.client.plate.piece.Area;
 import platekeep.client.ui.Look;
 import platekeep.client.ui.PlatePainter;
 import platekeep.client.ui.Widgets;
@@ -33,6 +34,9 @@ public final class ChartSurface extends JComponent implements Accessible {
 
     private static final int MARGIN = 14;
     private static final int LABELS = 34;
+
+    /** Dots to a pleat from which on single cables can be made out. */
+    private static final int LEGIBLE = 6;
 
     private final transient PlatePainter painter = new PlatePainter();
     private final transient Sheet sheet = new Sheet();
@@ -205,6 +209,35 @@ public final class ChartSurface extends JComponent implements Accessible {
             place.grow(30 + Rulers.BESIDE, 30 + Rulers.ABOVE);
             scrollRectToVisible(place);
         }
+    }
+
+    /**
+     * Brings a part of the chart into view, drawn larger where its cables would be too small to make out.
+     *
+     * @return whether it had to be drawn larger
+     */
+    public boolean see(Area area) {
+        if (drawing == null || !(getParent() instanceof JViewport port)) {
+            return false;
+        }
+        boolean isTooSmall = scale.pleat() < LEGIBLE;
+        if (isTooSmall) {
+            Dimension extent = port.getExtentSize();
+            double pleat = LEGIBLE;
+            while (pleat > scale.pleat()
+                    && (scale(pleat).left(area.width()) > extent.width / 2.0
+                            || scale(pleat).top(area.height()) > extent.height / 2.0)) {
+                pleat = ZoomSteps.next(pleat, -1);
+            }
+            zoom(Math.max(pleat, scale.pleat()));
+        }
+        Rectangle box = place(new Spot(area.top(), area.left()));
+        box.add(place(new Spot(area.bottom(), area.right())));
+        Rectangle seen = getVisibleRect();
+        box.grow(Math.max(30 + Rulers.BESIDE, (seen.width - box.width) / 2), 0);
+        box.grow(0, Math.max(30 + Rulers.ABOVE, (seen.height - box.height) / 2));
+        scrollRectToVisible(box);
+        return isTooSmall;
     }
 
     /** Draws so many steps larger, or smaller where negative, keeping the middle of what is seen in its place. */

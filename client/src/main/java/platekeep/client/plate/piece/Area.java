@@ -2,6 +2,7 @@ package platekeep.client.plate.piece;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -45,6 +46,20 @@ public final class Area {
     /** Some places of a rectangle, counted row by row from its corner; not changed afterwards. */
     static Area of(Spot corner, int height, int width, BitSet places) {
         return new Area(corner.row(), corner.index(), height, width, places);
+    }
+
+    /** Some spots; empty where there are none. */
+    public static Optional<Area> of(Collection<Spot> spots) {
+        if (spots.isEmpty()) {
+            return Optional.empty();
+        }
+        int top = spots.stream().mapToInt(Spot::row).min().orElseThrow();
+        int left = spots.stream().mapToInt(Spot::index).min().orElseThrow();
+        int height = spots.stream().mapToInt(Spot::row).max().orElseThrow() - top + 1;
+        int width = spots.stream().mapToInt(Spot::index).max().orElseThrow() - left + 1;
+        BitSet places = new BitSet(height * width);
+        spots.forEach(spot -> places.set((spot.row() - top) * width + spot.index() - left));
+        return Optional.of(new Area(top, left, height, width, places));
     }
 
     /** The whole chart; empty where a plate has none. */

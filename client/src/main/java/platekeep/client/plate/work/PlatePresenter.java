@@ -52,6 +52,7 @@ public final class PlatePresenter implements RoomListener {
     private final ChartPresenter chart;
     private final PalettePresenter palette;
     private final MotifPresenter motifs;
+    private final FoundPresenter found;
     private final RemarkPresenter remarks;
     private final ExtrasPresenter extras;
     private final LinePresenter lines;
@@ -72,6 +73,7 @@ public final class PlatePresenter implements RoomListener {
         this.chart = new ChartPresenter(room, view, this);
         this.palette = new PalettePresenter(room, view, this);
         this.motifs = new MotifPresenter(room, view, this, motifs);
+        this.found = new FoundPresenter(room, view, this);
         this.remarks = new RemarkPresenter(room, view, this);
         this.extras = new ExtrasPresenter(view, this);
         this.lines = new LinePresenter(room, view, this);
@@ -102,6 +104,11 @@ public final class PlatePresenter implements RoomListener {
     /** What keeps motifs and puts them in. */
     public MotifPresenter motifs() {
         return motifs;
+    }
+
+    /** What leads to where a motif was found in it. */
+    public FoundPresenter found() {
+        return found;
     }
 
     /** What the designers say to each other about it. */
@@ -138,12 +145,25 @@ public final class PlatePresenter implements RoomListener {
 
     /** Opens a plate, or goes back to it where it is open. */
     public void open(Library library, String plateId) {
+        open(library, plateId, opened -> {});
+    }
+
+    /** Opens a plate and marks what was found in it. */
+    public void open(Place.InPlate place) {
+        open(place.library(), place.plateId(), opened -> found.show(opened, place));
+    }
+
+    private void open(Library library, String plateId, Consumer<OpenPlate> then) {
         OpenPlate there = open.get(key(library, plateId));
         if (there != null) {
             present(there);
+            then.accept(there);
             return;
         }
-        room.work(progress -> read(library, plateId), this::present);
+        room.work(progress -> read(library, plateId), opened -> {
+            present(opened);
+            then.accept(opened);
+        });
     }
 
     private static String key(Library library, String plateId) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
+import platekeep.client.plate.piece.Area;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Cloth;
 import platekeep.model.plate.Colour;
@@ -23,6 +24,9 @@ public interface PlateView {
 
     /** Scrolls so that a spot is seen, and points it out. */
     void pointOut(Spot spot);
+
+    /** Scrolls so that a part of the chart is seen. */
+    void see(Area area);
 
     /**
      * Asks why a version is saved.

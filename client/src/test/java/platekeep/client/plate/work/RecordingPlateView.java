@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.function.UnaryOperator;
+import platekeep.client.plate.piece.Area;
 import platekeep.model.draw.Spot;
 import platekeep.model.plate.Cloth;
 import platekeep.model.plate.Colour;
@@ -19,6 +20,7 @@ import platekeep.model.plate.Repeat;
 final class RecordingPlateView implements PlateView {
     PlateState state = PlateState.NOTHING;
     String place = "";
+    Optional<Area> seen = Optional.empty();
     Optional<Spot> pointedOut = Optional.empty();
     List<String> suggestions = new ArrayList<>();
     List<String> hands = List.of();
@@ -51,6 +53,11 @@ final class RecordingPlateView implements PlateView {
     @Override
     public void pointOut(Spot spot) {
         pointedOut = Optional.of(spot);
+    }
+
+    @Override
+    public void see(Area area) {
+        seen = Optional.of(area);
     }
 
     @Override
