@@ -1,14 +1,17 @@
 package platekeep.client.gallery;
 
 import java.awt.Dimension;
+import java.awt.Graphics;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.AbstractListModel;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.Timer;
 import platekeep.client.task.Tasks;
 import platekeep.client.ui.Pictures;
 import platekeep.client.ui.Thumbnails;
@@ -22,12 +25,22 @@ final class CardList extends JList<Card> {
     static final int LARGEST = 420;
     private static final int SIDES = 22;
 
+    /** A window that is put away paints nothing; milliseconds after which it is no longer waited for. */
+    private static final int PATIENCE = 1000;
+
     private final CardCell cell;
+    private final transient Tasks tasks;
+    private final transient Pictures pictures;
+    private final Timer patience = new Timer(PATIENCE, e -> seen());
+    private transient Optional<Runnable> waiting = Optional.empty();
     private int wanted;
 
     CardList(Tasks tasks, Thumbnails thumbnails, CardCell.Papers paper, int width) {
         this.wanted = width;
-        this.cell = new CardCell(new Pictures(tasks, thumbnails, this::repaint), paper, picture(width));
+        this.tasks = tasks;
+        this.pictures = new Pictures(tasks, thumbnails, this::repaint);
+        this.cell = new CardCell(pictures, paper, picture(width));
+        patience.setRepeats(false);
         setName("gallery-plates");
         setLayoutOrientation(JList.HORIZONTAL_WRAP);
         setVisibleRowCount(-1);
@@ -62,6 +75,30 @@ final class CardList extends JList<Card> {
 
     void show(List<Card> cards) {
         setModel(new Shown(cards));
+    }
+
+    /** Does something as soon as all cards on the screen are painted with their pictures, or after a while in any case. */
+    void whenSeen(Runnable then) {
+        if (waiting.isEmpty()) {
+            patience.restart();
+        }
+        waiting = Optional.of(then);
+        repaint();
+    }
+
+    private void seen() {
+        Optional<Runnable> then = waiting;
+        waiting = Optional.empty();
+        patience.stop();
+        then.ifPresent(Runnable::run);
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        if (waiting.isPresent() && getModel().getSize() > 0 && pictures.areAllThere()) {
+            tasks.onEventThread(this::seen);
+        }
     }
 
     /** Makes as many columns as the wanted size allows, and the cards just so wide that they fill the width. */

@@ -287,6 +287,16 @@ final class GalleryPanel extends JPanel implements GalleryView, NarrowEars {
         }
     }
 
+    @Override
+    public void whenSeen(Runnable then) {
+        if (asList.isSelected()) {
+            // there are no pictures to wait for
+            then.run();
+        } else {
+            list.whenSeen(then);
+        }
+    }
+
     private static java.awt.Component focusOwner() {
         return java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     }

@@ -9,6 +9,12 @@ public interface GalleryView {
     void show(GalleryState state);
 
     /**
+     * Does something as soon as what is shown can be seen with its pictures; after a while in any case, since a window may
+     * be put away. Of several things only the one that was said last.
+     */
+    void whenSeen(Runnable then);
+
+    /**
      * Asks for a new plate.
      *
      * @param libraries names of the open libraries

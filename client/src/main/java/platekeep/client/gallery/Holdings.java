@@ -20,8 +20,9 @@ import platekeep.model.find.Told;
 
 /**
  * Reads the open libraries and whatever else plates are found by, and keeps an index of it all up to date, away from the
- * event thread. First the plates themselves, then drafts and what waits to be sent, then what versions tell and what the
- * check finds: each is there as soon as it is known.
+ * event thread. First a screenful of plates; only when that is seen the others, so that nothing takes the processors from
+ * it; then drafts and what waits to be sent, then what versions tell and what the check finds: each is there as soon as it
+ * is known.
  */
 final class Holdings {
     private final Workroom room;
@@ -34,6 +35,12 @@ final class Holdings {
     private final Map<Library, Tasks.Running> reading = new HashMap<>();
     /** Those of which not all can be seen yet. */
     private final Set<Library> begun = new HashSet<>();
+
+    /** Those of which the first plates were read and are not in the index yet. */
+    private final Set<Library> fresh = new HashSet<>();
+
+    /** Those of which the first plates can be seen, or soon can, and the others wait for that. */
+    private final Set<Library> halted = new HashSet<>();
 
     private final Set<Library> whole = new HashSet<>();
     private final Set<Library> greeted = new HashSet<>();
@@ -65,8 +72,7 @@ final class Holdings {
         List.of(stocks, unsent, drawn, told, reading)
                 .forEach(known -> known.keySet().retainAll(open));
         greeted.retainAll(open);
-        begun.retainAll(open);
-        whole.retainAll(open);
+        List.of(begun, fresh, halted, whole).forEach(known -> known.retainAll(open));
         open.stream().filter(library -> !isKnown(library)).forEach(this::read);
         make();
     }
@@ -86,16 +92,41 @@ final class Holdings {
         if (before != null) {
             before.cancel();
         }
-        if (!whole.contains(library)) {
+        if (whole.contains(library)) {
+            readAll(library);
+        } else {
             begun.add(library);
+            reading.put(
+                    library,
+                    room.work(
+                            (Progress progress) -> Stock.first(library),
+                            first -> showFirst(library, first),
+                            () -> stopped(library)));
         }
+        changed.run();
+    }
+
+    /** While a library is read for the first time, its first plates are shown. */
+    private void showFirst(Library library, Stock first) {
+        if (room.open().contains(library)) {
+            stocks.putIfAbsent(library, first);
+            fresh.add(library);
+            make();
+        }
+    }
+
+    /** What is held has been seen: reads on where only first plates were read. */
+    void seen() {
+        List<Library> waiting = List.copyOf(halted);
+        halted.clear();
+        waiting.forEach(this::readAll);
+    }
+
+    private void readAll(Library library) {
         reading.put(
                 library,
                 room.work(
-                        progress -> Stock.read(
-                                library,
-                                new Steps(progress),
-                                first -> room.tasks().onEventThread(() -> showFirst(library, first))),
+                        progress -> Stock.read(library, new Steps(progress)),
                         stock -> {
                             reading.remove(library);
                             whole.add(library);
@@ -104,21 +135,16 @@ final class Holdings {
                             readDrafts(library);
                             readMore(library, stock);
                         },
-                        () -> {
-                            if (!isUnderWay(library)) {
-                                begun.remove(library);
-                            }
-                            room.front().busy("");
-                            changed.run();
-                        }));
-        changed.run();
+                        () -> stopped(library)));
     }
 
-    /** While a library is read for the first time, what has come of it is shown. */
-    private void showFirst(Library library, Stock first) {
-        if (room.open().contains(library) && stocks.putIfAbsent(library, first) == null) {
-            make();
+    /** Reading did not come to its end, or newer reading took its place. */
+    private void stopped(Library library) {
+        if (!isUnderWay(library)) {
+            begun.remove(library);
         }
+        room.front().busy("");
+        changed.run();
     }
 
     /** Tells in the window how far a long reading has come, a few times. */
@@ -201,11 +227,13 @@ final class Holdings {
             }
         }
         Held before = held;
-        Set<Library> seen = Set.copyOf(whole);
+        Set<Library> read = Set.copyOf(whole);
+        Set<Library> first = Set.copyOf(fresh);
         LibraryNames names = room.names();
         making.ask(progress -> before.with(parts, names), now -> {
             held = now;
-            begun.removeAll(seen);
+            begun.removeAll(read);
+            first.stream().filter(fresh::remove).forEach(halted::add);
             changed.run();
         });
     }

@@ -176,6 +176,9 @@ public final class Narrowing {
                 saved.names(),
                 room.isOpening() || holdings.get().isReading(),
                 room.open().isEmpty() && !room.isOpening()));
+        if (held == holdings.get().held()) {
+            view.whenSeen(holdings.get()::seen);
+        }
     }
 
     private static String summary(int shown, int all) {

@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
@@ -49,23 +47,18 @@ record Stock(Library library, List<Item> items) {
         return library.folder() + "\n" + entry.path();
     }
 
-    /**
-     * Reads a library; in the background.
-     *
-     * @param first hears, while the rest is being read, of as many plates as fill a screen
-     */
-    static Stock read(Library library, Progress progress, Consumer<Stock> first) throws LibraryException {
-        Surroundings around = Surroundings.of(library.facts(), library.series());
-        AtomicBoolean isTold = new AtomicBoolean();
-        List<Entry> all = library.list(progress, soFar -> {
-            if (isTold.compareAndSet(false, true)) {
-                first.accept(of(library, soFar, around));
-            }
-        });
-        return of(library, all, around);
+    /** Reads as many plates as fill a screen; in the background. */
+    static Stock first(Library library) throws LibraryException {
+        return of(library, library.first(Library.SCREENFUL));
     }
 
-    private static Stock of(Library library, List<Entry> entries, Surroundings around) {
+    /** Reads a library; in the background. */
+    static Stock read(Library library, Progress progress) throws LibraryException {
+        return of(library, library.list(progress));
+    }
+
+    private static Stock of(Library library, List<Entry> entries) throws LibraryException {
+        Surroundings around = Surroundings.of(library.facts(), library.series());
         List<Item> items = new ArrayList<>();
         for (Entry entry : entries) {
             items.add(new Item(

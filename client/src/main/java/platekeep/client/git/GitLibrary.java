@@ -116,6 +116,14 @@ final class GitLibrary implements Library {
     }
 
     @Override
+    public List<Entry> first(int most) throws LibraryException {
+        return told(NOT_READ, () -> {
+            Optional<ObjectId> newest = room.store().newest();
+            return newest.isPresent() ? room.first(newest.get(), most) : List.of();
+        });
+    }
+
+    @Override
     public List<Entry> listAt(String versionId, Progress progress) throws LibraryException {
         return told(NOT_READ, () -> room.list(room.find(versionId), progress, soFar -> {}));
     }

@@ -17,6 +17,9 @@ import platekeep.model.text.LibraryFacts;
  */
 public interface Library extends AutoCloseable {
 
+    /** More plates than fit on a screen. */
+    int SCREENFUL = 64;
+
     /** The folder. */
     Path folder();
 
@@ -51,6 +54,14 @@ public interface Library extends AutoCloseable {
      */
     default List<Entry> list(Progress progress, Consumer<List<Entry>> soFar) throws LibraryException {
         return list(progress);
+    }
+
+    /**
+     * The first plates of that list, at the cost of no more than them. One of them may turn out to be a double in the
+     * whole list.
+     */
+    default List<Entry> first(int most) throws LibraryException {
+        return list(Progress.NONE).stream().limit(most).toList();
     }
 
     /** All plates as of a version, in order of path. */

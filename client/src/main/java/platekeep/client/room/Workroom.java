@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import platekeep.client.library.Hand;
@@ -67,6 +68,14 @@ public final class Workroom {
         listeners.add(listener);
     }
 
+    /** Makes something that comes into the room later than others: who listens for it hears what libraries are open. */
+    public <T> T joined(Supplier<T> making) {
+        int before = listeners.size();
+        T made = making.get();
+        List.copyOf(listeners.subList(before, listeners.size())).forEach(RoomListener::librariesChanged);
+        return made;
+    }
+
     /** The open libraries, in the order in which they were opened. */
     public List<Library> open() {
         return List.copyOf(open);
@@ -96,7 +105,7 @@ public final class Workroom {
     public void open(Path folder, Consumer<Library> then) {
         opening++;
         work(
-                progress -> Named.of(libraries.open(folder)),
+                progress -> Named.read(libraries.open(folder)),
                 opened -> {
                     opening--;
                     took(opened, then);
@@ -123,6 +132,12 @@ public final class Workroom {
     private record Named(Library library, String name) {
         static Named of(Library library) {
             return new Named(library, library.name());
+        }
+
+        /** The library also knows by then what is looked at first. */
+        static Named read(Library library) throws LibraryException {
+            library.first(Library.SCREENFUL);
+            return of(library);
         }
     }
 

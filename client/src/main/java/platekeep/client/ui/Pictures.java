@@ -68,6 +68,11 @@ public final class Pictures {
         return ready;
     }
 
+    /** Whether nothing that was asked for is on its way. */
+    public boolean areAllThere() {
+        return waiting == 0 && running == 0;
+    }
+
     private void wait(Wish wish) {
         if (!isLooking) {
             isLooking = true;

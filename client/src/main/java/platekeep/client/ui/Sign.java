@@ -7,6 +7,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
+import java.util.StringTokenizer;
 import javax.swing.Icon;
 
 /**
@@ -63,10 +64,21 @@ public enum Sign {
     TROUBLE("M12 3l10 18h-20z M12 10v5 M12 17v1"),
     TICK("M4 13l5 5l11 -12");
 
-    private final Path2D lines;
+    private static final String COMMANDS = "Mlhvz";
+
+    private final String path;
+    private Path2D lines;
 
     Sign(String path) {
-        this.lines = parsed(path);
+        this.path = path;
+    }
+
+    /** Its lines, read when it is painted for the first time: most signs are not seen at once. */
+    private Path2D lines() {
+        if (lines == null) {
+            lines = parsed(path);
+        }
+        return lines;
     }
 
     /** The sign as an icon so many dots wide and high. */
@@ -82,25 +94,34 @@ public enum Sign {
     /** Reads moves (M, absolute) and relative lines (l, h, v, z). */
     private static Path2D parsed(String path) {
         Path2D out = new Path2D.Double();
-        var tokens = new java.util.Scanner(path.replaceAll("([MlhvzLHV])", " $1 "));
-        String command = "";
-        while (tokens.hasNext()) {
-            if (!tokens.hasNextInt()) {
-                command = tokens.next();
-                if (command.equals("z")) {
+        StringTokenizer tokens = new StringTokenizer(path, " " + COMMANDS, true);
+        char command = ' ';
+        while (tokens.hasMoreTokens()) {
+            String token = tokens.nextToken();
+            if (COMMANDS.contains(token)) {
+                command = token.charAt(0);
+                if (command == 'z') {
                     out.closePath();
                 }
-                continue;
-            }
-            double a = tokens.nextInt();
-            switch (command) {
-                case "M" -> out.moveTo(a, tokens.nextInt());
-                case "h" -> line(out, a, 0);
-                case "v" -> line(out, 0, a);
-                default -> line(out, a, tokens.nextInt());
+            } else if (!token.equals(" ")) {
+                double a = Integer.parseInt(token);
+                switch (command) {
+                    case 'M' -> out.moveTo(a, next(tokens));
+                    case 'h' -> line(out, a, 0);
+                    case 'v' -> line(out, 0, a);
+                    default -> line(out, a, next(tokens));
+                }
             }
         }
         return out;
+    }
+
+    private static double next(StringTokenizer tokens) {
+        String token = tokens.nextToken();
+        while (token.equals(" ")) {
+            token = tokens.nextToken();
+        }
+        return Integer.parseInt(token);
     }
 
     private static void line(Path2D out, double dx, double dy) {
@@ -126,7 +147,7 @@ public enum Sign {
             g.translate(x, y);
             g.setStroke(
                     new BasicStroke((float) Math.max(1.3, 1.6 * zoom), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(AffineTransform.getScaleInstance(zoom, zoom).createTransformedShape(lines));
+            g.draw(AffineTransform.getScaleInstance(zoom, zoom).createTransformedShape(lines()));
             g.dispose();
         }
 

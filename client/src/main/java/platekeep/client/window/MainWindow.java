@@ -10,8 +10,10 @@ import java.awt.event.WindowEvent;
 import java.awt.image.BufferedImage;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import platekeep.client.library.Hand;
@@ -38,6 +40,7 @@ public final class MainWindow implements Front, RoomListener {
     private final Rail rail;
     private final WindowMenu menu;
     private final Deque<Place> been = new ArrayDeque<>();
+    private final Set<Screen> shown = new HashSet<>();
     private final Runnable closed;
     private Theme theme;
     private int inFront = -1;
@@ -60,7 +63,6 @@ public final class MainWindow implements Front, RoomListener {
         frame.add(rail, BorderLayout.WEST);
         frame.add(middle, BorderLayout.CENTER);
         frame.add(status, BorderLayout.SOUTH);
-        this.screens.forEach(screen -> middle.add(screen.panel(), screen.word()));
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent e) {
@@ -124,6 +126,9 @@ public final class MainWindow implements Front, RoomListener {
         if (index != inFront) {
             status.screenChanged();
             inFront = index;
+            if (shown.add(screen)) {
+                middle.add(screen.panel(), screen.word());
+            }
             cards.show(middle, screen.word());
             rail.inFront(index);
             frame.setJMenuBar(menu.bar(screen));

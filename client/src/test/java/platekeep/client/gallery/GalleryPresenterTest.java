@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import platekeep.client.library.Change;
 import platekeep.client.library.Entry;
+import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.MemoryLibrary;
 import platekeep.client.library.Saving;
@@ -21,6 +22,7 @@ import platekeep.client.room.Place;
 import platekeep.client.room.TestRoom;
 import platekeep.client.room.Workroom;
 import platekeep.client.settings.Settings;
+import platekeep.client.task.SameThreadTasks;
 import platekeep.model.find.Group;
 import platekeep.model.find.Order;
 import platekeep.model.plate.Age;
@@ -79,6 +81,47 @@ class GalleryPresenterTest {
             waiting.pop().run();
         }
         assertThat(later.isAllRead()).isTrue();
+    }
+
+    @Test
+    void theFirstScreenfulIsSeenBeforeTheRestIsRead() throws LibraryException {
+        int many = Library.SCREENFUL + 40;
+        for (int i = 0; i < many; i++) {
+            save(test.library, plate("00000000-0000-4000-8000-%012d".formatted(i), "Plate " + i, List.of(), Age.CHILD));
+        }
+        View seen = new View();
+        seen.isSlow = true;
+        Workroom room =
+                new Workroom(test.libraries, new SameThreadTasks(), Settings.in(folder.resolve("first.properties")));
+        room.frontIs(test.front);
+        GalleryPresenter first = new GalleryPresenter(room, test.drafts, seen);
+
+        room.open(test.library.folder(), opened -> {});
+        assertThat(seen.state.cards()).hasSize(Library.SCREENFUL);
+        assertThat(seen.state.isReading()).isTrue();
+        assertThat(first.isAllRead()).isFalse();
+
+        seen.whenSeen.run();
+        assertThat(seen.state.cards()).hasSize(many);
+        assertThat(seen.state.isReading()).isFalse();
+        assertThat(first.isAllRead()).isTrue();
+    }
+
+    @Test
+    void aLibraryThatIsClosedWhileItsFirstPlatesAreSeenIsNotReadOn() {
+        View seen = new View();
+        seen.isSlow = true;
+        Workroom room =
+                new Workroom(test.libraries, new SameThreadTasks(), Settings.in(folder.resolve("closed.properties")));
+        room.frontIs(test.front);
+        new GalleryPresenter(room, test.drafts, seen);
+        room.open(test.library.folder(), opened -> {});
+        Runnable readOn = seen.whenSeen;
+        room.close(room.open().get(0));
+        readOn.run();
+        assertThat(seen.state.cards()).isEmpty();
+        assertThat(seen.state.isRoomEmpty()).isTrue();
+        assertThat(seen.state.isReading()).isFalse();
     }
 
     private static Plate plate(String id, String title, List<String> themes, Age age) {
@@ -396,10 +439,20 @@ class GalleryPresenterTest {
         private Optional<Integer> putAwayChoice = Optional.empty();
         private List<String> lines = List.of();
         private List<String> palettes = List.of();
+        private boolean isSlow;
+        private Runnable whenSeen = () -> {};
 
         @Override
         public void show(GalleryState newState) {
             state = newState;
+        }
+
+        @Override
+        public void whenSeen(Runnable then) {
+            whenSeen = then;
+            if (!isSlow) {
+                then.run();
+            }
         }
 
         @Override

@@ -70,6 +70,21 @@ class ListingGitTest {
     }
 
     @Test
+    void theFirstOnesAloneAreThoseOfTheListAndAreReadOnce() throws Exception {
+        try (Library library = shop.create("lib")) {
+            save(library, "many", plates(600));
+        }
+        try (Library library = shop.libraries.open(shop.root.resolve("lib"))) {
+            List<Entry> first = library.first(70);
+            List<Entry> all = library.list(Progress.NONE);
+            assertThat(first).hasSize(70);
+            for (int i = 0; i < first.size(); i++) {
+                assertThat(all.get(i)).isSameAs(first.get(i));
+            }
+        }
+    }
+
+    @Test
     void afterASaveOnlyWhatChangedIsReadAnew() throws Exception {
         Plate[] plates = plates(100);
         try (Library library = shop.create("lib")) {

@@ -98,6 +98,11 @@ public final class Workroom implements AutoCloseable {
         return entries.all(store.files(version), () -> shelf(version), progress, soFar);
     }
 
+    /** The first of them, not sorted out yet. */
+    public List<Entry> first(ObjectId version, int most) throws IOException {
+        return entries.first(store.files(version), most);
+    }
+
     /** Whose text a content is, as far as it says or its past says. */
     public Optional<String> plateOf(ObjectId content) throws IOException {
         Optional<String> known = known(content);

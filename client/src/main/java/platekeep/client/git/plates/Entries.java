@@ -13,6 +13,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
 import platekeep.client.git.store.FileAt;
@@ -21,6 +22,7 @@ import platekeep.client.git.store.Store;
 import platekeep.client.git.store.Texts;
 import platekeep.client.git.store.TreeFiles;
 import platekeep.client.library.Entry;
+import platekeep.client.library.Library;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
 import platekeep.model.text.PlateText;
@@ -34,9 +36,6 @@ import platekeep.model.text.Reading;
 public final class Entries {
     /** Texts of this many bytes altogether are remembered as plates besides the list. */
     private static final long MOST_REMEMBERED = 4L << 20;
-
-    /** So many are read at first and told of: more than fit on a screen. */
-    private static final int FIRST = 64;
 
     private final Store store;
     private final Executor helpers;
@@ -168,12 +167,9 @@ public final class Entries {
      */
     public List<Entry> all(TreeFiles files, Sorting sorting, Progress progress, Consumer<List<Entry>> soFar)
             throws IOException {
-        List<Map.Entry<String, FileAt>> plates = files.files().entrySet().stream()
-                .filter(file ->
-                        PlateFiles.isPlate(file.getKey()) && file.getValue().isPlain())
-                .toList();
+        List<Map.Entry<String, FileAt>> plates = plates(files).toList();
         Entry[] read = new Entry[plates.size()];
-        for (int from = 0, step = FIRST; from < read.length; from += step, step *= 8) {
+        for (int from = 0, step = Library.SCREENFUL; from < read.length; from += step, step *= 8) {
             int begin = from;
             int end = Math.min(read.length, from + step);
             inParts()
@@ -192,6 +188,24 @@ public final class Entries {
             shown.add(shown(shelf, entry.path(), entry));
         }
         return shown;
+    }
+
+    private static Stream<Map.Entry<String, FileAt>> plates(TreeFiles files) {
+        return files.files().entrySet().stream()
+                .filter(file ->
+                        PlateFiles.isPlate(file.getKey()) && file.getValue().isPlain());
+    }
+
+    /** The first plates of a version in order of path; doubles are not sorted out. They are remembered for the whole list. */
+    public List<Entry> first(TreeFiles files, int most) throws IOException {
+        List<Map.Entry<String, FileAt>> plates = plates(files).limit(most).toList();
+        Entry[] read = new Entry[plates.size()];
+        inParts().each(read.length, done -> {}, (from, to) -> {
+            for (int i = from; i < to; i++) {
+                read[i] = read(plates.get(i).getKey(), plates.get(i).getValue().content());
+            }
+        });
+        return List.of(read);
     }
 
     private void read(List<Map.Entry<String, FileAt>> plates, Entry[] read, int from, int to, Progress progress)
