@@ -1,6 +1,7 @@
 package platekeep.client.gallery;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.Icon;
 import javax.swing.JComponent;
 import javax.swing.JMenu;
@@ -149,7 +150,12 @@ public final class GalleryScreen implements Screen {
         menu.setMnemonic('T');
         menu.add(Widgets.item("menu-tag", "Tag the chosen plates…", "ctrl T", this::tag));
         menu.add(Widgets.item("menu-themes", "Themes of the library…", "ctrl shift T", this::themes));
+        menu.addSeparator();
+        menu.add(Widgets.item(
+                "menu-untag", "Take back what was tagged last", "ctrl Z", tags.takingBack()::takeBackLast));
+        menu.add(Widgets.item("menu-untag-from", "Take tags back from the history…", "ctrl alt Z", this::takeBack));
         if (room.open().size() > 1) {
+            menu.addSeparator();
             room.open()
                     .forEach(library -> menu.add(Widgets.item(
                             "menu-themes-" + room.nameOf(library),
@@ -162,14 +168,20 @@ public final class GalleryScreen implements Screen {
 
     /** The themes of the library that the chosen plate lies in, else of the first. */
     private void themes() {
-        if (!presenter.isAllRead()) {
-            return;
+        if (presenter.isAllRead()) {
+            here().ifPresent(tags::themes);
         }
-        presenter.plates(panel.chosenCards()).stream()
+    }
+
+    private void takeBack() {
+        here().ifPresent(tags.takingBack()::takeBackFrom);
+    }
+
+    private Optional<Library> here() {
+        return presenter.plates(panel.chosenCards()).stream()
                 .map(plate -> plate.library())
                 .findFirst()
-                .or(() -> room.open().stream().findFirst())
-                .ifPresent(tags::themes);
+                .or(() -> room.open().stream().findFirst());
     }
 
     private void themes(Library library) {

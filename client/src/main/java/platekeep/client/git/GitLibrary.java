@@ -14,6 +14,7 @@ import platekeep.client.git.partner.Partner;
 import platekeep.client.git.store.Trouble;
 import platekeep.client.library.Arrivals;
 import platekeep.client.library.BroughtIn;
+import platekeep.client.library.Changed;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
@@ -154,6 +155,11 @@ final class GitLibrary implements Library {
     @Override
     public List<Version> versions(int most) throws LibraryException {
         return told(NOT_READ, () -> desk.versions(most));
+    }
+
+    @Override
+    public Changed changed(String versionId, int most) throws LibraryException {
+        return told(NOT_READ, () -> desk.changed(versionId, most));
     }
 
     @Override

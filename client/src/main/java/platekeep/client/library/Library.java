@@ -83,6 +83,13 @@ public interface Library extends AutoCloseable {
     List<Version> versions(int most) throws LibraryException;
 
     /**
+     * What a version changed.
+     *
+     * @param most reads at most so many plates, any of them
+     */
+    Changed changed(String versionId, int most) throws LibraryException;
+
+    /**
      * Plates that were put away, the one put away last first. Each is given as it last was: its version is the last
      * one that changed it before it went. To bring one back, save its plate with {@link Change.PutPlate}; who put it
      * away, when and why is the first step of its {@link #history}.

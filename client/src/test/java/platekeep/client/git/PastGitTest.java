@@ -6,14 +6,20 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import platekeep.client.library.Change;
+import platekeep.client.library.Changed;
 import platekeep.client.library.Library;
 import platekeep.client.library.PastPlate;
+import platekeep.client.library.Saving;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
+import platekeep.model.text.LibraryFacts;
 
 /** Everything that plates ever said, against what native Git finds in the same library. */
 class PastGitTest {
@@ -48,6 +54,53 @@ class PastGitTest {
                     Progress.NONE,
                     (which, entry) -> titles.add(entry.plate().orElseThrow().title()));
             assertThat(titles).containsExactlyInAnyOrder("Kite", "Red Kite", "Boat");
+        }
+    }
+
+    @Test
+    void whatAVersionChangedIsTheFilesThatGitSaysItChanged() throws Exception {
+        assumeTrue(Workshop.hasNativeGit());
+        Workshop workshop = new Workshop(root);
+        Plate kite = Workshop.plate(1, "Kite", "kites");
+        Plate boat = Workshop.plate(2, "Boat", "boats");
+        Plate gull = Workshop.plate(3, "Gull", "gulls");
+        try (Library library = workshop.create("workshop")) {
+            Workshop.save(library, "All drawn", kite, boat);
+            Plate tagged = kite.edit().themes(List.of("kites", "summer")).build();
+            LibraryFacts facts = library.facts();
+            LibraryFacts listed = facts.withThemes(Map.of("summer", List.of("sun")));
+            String version = library.save(new Saving(
+                            List.of(
+                                    new Change.PutPlate(tagged),
+                                    new Change.PutPlate(gull),
+                                    new Change.PutAway(boat.id()),
+                                    new Change.PutFacts(listed)),
+                            "Tagged",
+                            Optional.empty(),
+                            Optional.empty()))
+                    .id();
+            Workshop.save(library, "Renamed", tagged.edit().title("Red Kite").build());
+
+            Changed changed = library.changed(version, Integer.MAX_VALUE);
+
+            assertThat(changed.plates()).containsExactly(new Changed.Pair(kite, tagged));
+            assertThat(changed.before()).contains(facts);
+            assertThat(changed.after()).contains(listed);
+            long inGit = workshop.git(
+                            library.folder(),
+                            "diff",
+                            "--no-renames",
+                            "--name-only",
+                            version + "^",
+                            version,
+                            "--",
+                            "plates")
+                    .lines()
+                    .count();
+            assertThat(changed.plates().size() + changed.others()).isEqualTo((int) inGit);
+            assertThat(library.changed(version, 1).plates().size()
+                            + library.changed(version, 1).others())
+                    .isEqualTo(1);
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import platekeep.client.git.plates.PictureFiles;
 import platekeep.client.task.Progress;
@@ -40,6 +41,7 @@ public final class MemoryLibrary implements Library {
     private final List<NamedVersion> named = new ArrayList<>();
     private final Map<String, Series> series = new LinkedHashMap<>();
     private final Map<Picture, byte[]> pictures = new LinkedHashMap<>();
+    private final List<LibraryFacts> said = new ArrayList<>();
     private final Map<String, Entry> damaged = new TreeMap<>();
     private Optional<LibraryException> nextFailure = Optional.empty();
     private Optional<Version> partners = Optional.empty();
@@ -92,7 +94,34 @@ public final class MemoryLibrary implements Library {
 
     @Override
     public LibraryFacts facts() {
-        return new LibraryFacts("5f0c2b1e-2f0a-4c59-9f6e-0a1b2c3d4e5f", name());
+        return said(said.size() - 1);
+    }
+
+    private LibraryFacts said(int at) {
+        return at < 0 ? new LibraryFacts("5f0c2b1e-2f0a-4c59-9f6e-0a1b2c3d4e5f", name()) : said.get(at);
+    }
+
+    @Override
+    public Changed changed(String versionId, int most) {
+        int at = index(versionId);
+        List<Changed.Pair> pairs = new ArrayList<>();
+        int others = 0;
+        Set<String> ids = new TreeSet<>(state(at).keySet());
+        ids.addAll(state(at - 1).keySet());
+        for (String id : ids) {
+            Optional<Entry> before = Optional.ofNullable(state(at - 1).get(id));
+            Optional<Entry> after = Optional.ofNullable(state(at).get(id));
+            if (!before.equals(after) && pairs.size() + others < most) {
+                Optional<Plate> was = before.flatMap(Entry::plate);
+                Optional<Plate> is = after.flatMap(Entry::plate);
+                if (was.isPresent() && is.isPresent()) {
+                    pairs.add(new Changed.Pair(was.get(), is.get()));
+                } else {
+                    others++;
+                }
+            }
+        }
+        return new Changed(versions.get(at), pairs, others, Optional.of(said(at - 1)), Optional.of(said(at)));
     }
 
     @Override
@@ -255,6 +284,11 @@ public final class MemoryLibrary implements Library {
                 parents);
         versions.add(version);
         states.add(state);
+        said.add(saving.changes().stream()
+                .filter(change -> change instanceof Change.PutFacts)
+                .map(change -> ((Change.PutFacts) change).facts())
+                .findFirst()
+                .orElseGet(this::facts));
         return version;
     }
 

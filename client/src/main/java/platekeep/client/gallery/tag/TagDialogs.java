@@ -18,6 +18,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import platekeep.client.ui.Ask;
 import platekeep.client.ui.Tick;
@@ -163,6 +164,19 @@ public final class TagDialogs implements TagView {
             form.add(Widgets.scroll("theme-preview-scroll", titles), "h 200!, w 460!");
         }
         return Ask.ask(over, "What changes", form, "Save as one version", Optional::empty) == Ask.Answer.YES;
+    }
+
+    @Override
+    public Optional<Integer> askTagVersion(String library, List<String> versions) {
+        JList<String> list = new JList<>(versions.toArray(new String[0]));
+        list.setName("tag-versions");
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setSelectedIndex(0);
+        JPanel form = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]"));
+        form.add(new JLabel("Versions of " + library + " that changed tags or the list of themes:"));
+        form.add(Widgets.scroll("tag-versions-scroll", list), "h 280!, w 620!");
+        Ask.Answer answer = Ask.ask(over, "Take tags back", form, "See what changes", Optional::empty);
+        return answer == Ask.Answer.YES ? Optional.of(list.getSelectedIndex()).filter(at -> at >= 0) : Optional.empty();
     }
 
     /** Words parted by commas. */

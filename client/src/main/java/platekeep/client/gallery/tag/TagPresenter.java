@@ -35,6 +35,7 @@ public final class TagPresenter {
     private final Workroom room;
     private final TagView view;
     private final Supplier<Collection<Summary>> all;
+    private final TakeBackPresenter takingBack;
 
     /**
      * @param all the plates of all open libraries
@@ -43,6 +44,12 @@ public final class TagPresenter {
         this.room = room;
         this.view = view;
         this.all = all;
+        this.takingBack = new TakeBackPresenter(room, view);
+    }
+
+    /** What takes a change of tags back. */
+    public TakeBackPresenter takingBack() {
+        return takingBack;
     }
 
     /** Asks which tags to give to plates and to take from them, and does so. */
@@ -57,13 +64,18 @@ public final class TagPresenter {
                 progress -> new Known(Suggested.themes(plates, everything, MOST_SUGGESTED), themes(everything)),
                 known -> view.askTags(plates, known.suggested(), known.themes())
                         .filter(answer -> !answer.tagging().isEmpty())
-                        .ifPresent(answer -> TagView.byLibrary(chosen).forEach((library, some) -> {
-                            List<String> ids = some.stream().map(Summary::id).toList();
-                            String reason = answer.reason().isBlank()
-                                    ? answer.tagging().words()
-                                    : answer.reason().strip();
-                            save(library, ids, answer.tagging()::on, facts -> facts, reason);
-                        })));
+                        .ifPresent(answer -> tag(chosen, answer)));
+    }
+
+    private void tag(List<TagView.Chosen> chosen, TagView.Answer answer) {
+        String reason = answer.reason().isBlank()
+                ? answer.tagging().words()
+                : answer.reason().strip();
+        takingBack.begin();
+        TagView.byLibrary(chosen).forEach((library, some) -> {
+            List<String> ids = some.stream().map(Summary::id).toList();
+            save(library, ids, answer.tagging()::on, facts -> facts, reason);
+        });
     }
 
     /** Themes that may be missing, and all there are. */
@@ -119,11 +131,13 @@ public final class TagPresenter {
         if (!view.agrees(sentence, changing.stream().map(Summary::title).toList())) {
             return false;
         }
+        takingBack.begin();
         save(library, changing.stream().map(Summary::id).toList(), rename::on, rename::on, rename.words());
         return true;
     }
 
     private boolean list(Library library, String theme, Optional<List<String>> also) {
+        takingBack.begin();
         save(
                 library,
                 List.of(),
@@ -149,18 +163,21 @@ public final class TagPresenter {
                 library,
                 () -> room.save(
                         (Progress progress) -> save(library, changes(library, ids, onPlate, onFacts), reason),
-                        count -> {
-                            room.front()
-                                    .say(
-                                            count == 0
-                                                    ? "That is so already; there is nothing to save."
-                                                    : "Saved: " + reason
-                                                            + (ids.isEmpty() ? "." : " (" + plates(count) + ")."));
-                            if (count > 0) {
-                                room.changed(library);
-                            }
-                        }));
+                        saved -> saved.ifPresentOrElse(
+                                done -> told(library, done, reason),
+                                () -> room.front().say("That is so already; there is nothing to save."))));
     }
+
+    private void told(Library library, Saved saved, String reason) {
+        takingBack.done(library, saved.version());
+        room.front()
+                .say("Saved: " + reason + (saved.plates() == 0 ? "" : " (" + plates(saved.plates()) + ")")
+                        + ". Ctrl+Z takes it back.");
+        room.changed(library);
+    }
+
+    /** A version that was made, and how many plates it changed. */
+    private record Saved(Version version, int plates) {}
 
     private static List<Change> changes(
             Library library, List<String> ids, UnaryOperator<Plate> onPlate, UnaryOperator<LibraryFacts> onFacts)
@@ -181,20 +198,20 @@ public final class TagPresenter {
         return all;
     }
 
-    /** How many plates were changed; for a change of the list alone 1. */
-    private static int save(Library library, List<Change> changes, String reason) throws LibraryException {
+    /** Empty where nothing changes. */
+    private static Optional<Saved> save(Library library, List<Change> changes, String reason) throws LibraryException {
         if (changes.isEmpty()) {
-            return 0;
+            return Optional.empty();
         }
         Optional<String> seen = library.newest().map(Version::id);
-        library.save(new Saving(changes, reason, Optional.empty(), seen));
+        Version version = library.save(new Saving(changes, reason, Optional.empty(), seen));
         int plates = (int) changes.stream()
                 .filter(change -> change instanceof Change.PutPlate)
                 .count();
-        return Math.max(1, plates);
+        return Optional.of(new Saved(version, plates));
     }
 
     private static String plates(int count) {
-        return count == 1 ? "1 plate" : count + " plates";
+        return Counted.of(count, "plate");
     }
 }

@@ -30,6 +30,13 @@ public interface TagView {
      */
     boolean agrees(String sentence, List<String> plates);
 
+    /**
+     * Shows versions that changed tags and asks which is to be taken back; empty when she gave it up.
+     *
+     * @param versions in words, the newest first
+     */
+    Optional<Integer> askTagVersion(String library, List<String> versions);
+
     /** What to give and take, and why; an empty reason is told from the tags. */
     record Answer(Tagging tagging, String reason) {}
 

@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.StoredConfig;
 import platekeep.client.git.plates.Shelf;
+import platekeep.client.library.Changed;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Hand;
 import platekeep.client.library.HandEdit;
@@ -80,6 +81,10 @@ public final class Desk {
 
     public List<PlateVersion> history(String plateId) throws IOException {
         return looking.history(plateId);
+    }
+
+    public Changed changed(String versionId, int most) throws IOException, LibraryException {
+        return new ChangedPlates(room).of(room.find(versionId), most);
     }
 
     public List<PlateVersion> putAway() throws IOException {

@@ -81,7 +81,8 @@ class TagPresenterTest {
         assertThat(themes(BOAT)).containsExactly("boats", "kites", "summer");
         assertThat(test.library.versions(99)).hasSize(before + 1);
         assertThat(test.library.versions(1).get(0).reason()).isEqualTo("Tagged summer, toddler; no longer seaside");
-        assertThat(test.front.said).contains("Saved: Tagged summer, toddler; no longer seaside (2 plates).");
+        assertThat(test.front.said)
+                .contains("Saved: Tagged summer, toddler; no longer seaside (2 plates). Ctrl+Z takes it back.");
     }
 
     @Test
@@ -117,12 +118,84 @@ class TagPresenterTest {
         assertThat(themes(KITE)).containsExactly("kite", "seaside");
     }
 
+    @Test
+    void aMergedThemeIsTakenBackWithTheListOfThemes() throws LibraryException {
+        var facts = test.library.facts();
+        view.deed = lines -> Optional.of(new TagView.Deed.Rename("kite", "kites"));
+        tags.themes(test.library);
+        tags.takingBack().takeBackLast();
+        assertThat(themes(KITE)).containsExactly("kite", "seaside");
+        assertThat(themes(BOAT)).containsExactly("boats", "kites");
+        assertThat(test.library.facts()).isEqualTo(facts);
+        assertThat(test.library.versions(1).get(0).reason()).isEqualTo("Taken back: Theme \"kite\" is now \"kites\"");
+        assertThat(view.changing).containsExactly("Kite");
+        tags.takingBack().takeBackLast();
+        assertThat(themes(KITE)).containsExactly("kites", "seaside");
+    }
+
+    @Test
+    void onlyTagsAreTakenBackAndWhatCannotBeIsCounted() throws LibraryException {
+        tagSummer();
+        Plate kite = test.library.plate(KITE).flatMap(Entry::plate).orElseThrow();
+        save(kite.edit()
+                .title("Kite in the Wind")
+                .themes(List.of("summer", "wind"))
+                .build());
+        test.library.save(new Saving(List.of(new Change.PutAway(BOAT)), "Worn", Optional.empty(), Optional.empty()));
+        view.version = Optional.of(0);
+        tags.takingBack().takeBackFrom(test.library);
+        assertThat(view.versions).hasSize(1);
+        assertThat(view.versions.get(0)).contains("Tagged summer").endsWith("(2 plates)");
+        assertThat(view.preview)
+                .contains(", on 1 plate. Only tags are put back")
+                .contains("1 plate is no longer there to be changed (Boat)");
+        assertThat(themes(KITE)).containsExactly("wind");
+        assertThat(test.library.plate(KITE).flatMap(Entry::plate).orElseThrow().title())
+                .isEqualTo("Kite in the Wind");
+    }
+
+    @Test
+    void aPlateWhoseThemeWasRenamedOnceMoreIsLeft() throws LibraryException {
+        view.deed = lines -> Optional.of(new TagView.Deed.Rename("kite", "sky"));
+        tags.themes(test.library);
+        Plate kite = test.library.plate(KITE).flatMap(Entry::plate).orElseThrow();
+        save(kite.edit().themes(List.of("clouds", "seaside")).build());
+        view.version = Optional.of(0);
+        tags.takingBack().takeBackFrom(test.library);
+        assertThat(view.preview)
+                .startsWith("Taken back: Theme \"kite\" is now \"sky\", of ")
+                .contains(", on the list of themes.")
+                .contains("1 plate had those tags changed again since (Kite)");
+        assertThat(themes(KITE)).containsExactly("clouds", "seaside");
+    }
+
+    @Test
+    void withNothingTaggedNothingIsTakenBack() {
+        tags.takingBack().takeBackLast();
+        assertThat(test.front.said).last().asString().startsWith("Nothing was tagged since");
+        tags.takingBack().takeBackFrom(test.library);
+        assertThat(test.front.said).last().asString().endsWith("changed tags alone.");
+    }
+
+    private void tagSummer() {
+        view.answer = Optional.of(new TagView.Answer(
+                new Tagging(new Tags(List.of("summer"), List.of(), List.of(), List.of()), Tags.NONE), ""));
+        tags.tag(both());
+    }
+
+    private void save(Plate plate) throws LibraryException {
+        test.library.save(
+                new Saving(List.of(new Change.PutPlate(plate)), "Drawn on", Optional.empty(), Optional.empty()));
+    }
+
     /** Answers as it was told to. */
     private static final class View implements TagView {
         private Optional<Answer> answer = Optional.empty();
         private Function<List<ThemeLine>, Optional<Deed>> deed = lines -> Optional.empty();
         private boolean agreed = true;
         private List<ThemeLine> lines = new ArrayList<>();
+        private List<String> versions = List.of();
+        private Optional<Integer> version = Optional.empty();
         private String preview = "";
         private List<String> changing = List.of();
 
@@ -135,6 +208,12 @@ class TagPresenterTest {
         public Optional<Deed> askThemes(String library, List<ThemeLine> themes) {
             lines = themes;
             return deed.apply(themes);
+        }
+
+        @Override
+        public Optional<Integer> askTagVersion(String library, List<String> offered) {
+            versions = offered;
+            return version;
         }
 
         @Override
