@@ -20,10 +20,12 @@ final class RowScan {
     /** The gap between the cells of a row and those of the next. */
     private static final int GAP = BETWEEN.length + RowId.LENGTH + 1;
 
+    private static final boolean[] NOTHING_USED = new boolean[256];
+
     private final Scan scan;
     private final int cells;
     private final List<Row> rows = new ArrayList<>(64);
-    private final boolean[] used = new boolean[256];
+    private final boolean[] used = NOTHING_USED.clone();
     private int[] ids = new int[64];
 
     private RowScan(Scan scan, int cells) {
@@ -44,9 +46,7 @@ final class RowScan {
         RowScan rows = new RowScan(scan, cells);
         rows.read();
         rows.refuseDoubles();
-        for (int c = 0; c < rows.used.length; c++) {
-            Scan.demand(!rows.used[c] || c == Row.EMPTY || c < 128 && palette.has((char) c));
-        }
+        rows.refuseOtherThan(palette);
         return rows.rows;
     }
 
@@ -69,8 +69,8 @@ final class RowScan {
         Scan.demand(end < scan.end);
         int above = start - cells - GAP;
         boolean same = !rows.isEmpty() && Arrays.equals(bytes, start, end, bytes, above, above + cells);
-        for (int i = start; !same && i < end; i++) {
-            used[bytes[i] & 0xFF] = true;
+        if (!same) {
+            note(start, end);
         }
         String text =
                 same ? rows.get(rows.size() - 1).cells() : new String(bytes, start, cells, StandardCharsets.ISO_8859_1);
@@ -79,11 +79,26 @@ final class RowScan {
         scan.at = end;
     }
 
+    private void note(int start, int end) {
+        for (int i = start; i < end; i++) {
+            used[scan.bytes[i] & 0xFF] = true;
+        }
+    }
+
     private void note(int id) {
         if (rows.size() == ids.length) {
             ids = Arrays.copyOf(ids, 2 * ids.length);
         }
         ids[rows.size()] = id;
+    }
+
+    /** A cell is empty or has a key of the palette. */
+    private void refuseOtherThan(Palette palette) throws Scan.Otherwise {
+        used[Row.EMPTY] = false;
+        for (char key : palette.entries().keySet()) {
+            used[key] = false;
+        }
+        Scan.demand(Arrays.equals(used, NOTHING_USED));
     }
 
     /** Ids are looked up in a table at least four times as large as their number, each at the next free place. */

@@ -96,8 +96,12 @@ public final class Entries {
 
     private Entry noted(String path, ObjectId content, ByteBuffer bytes) {
         Entry entry = parse(path, content, bytes);
-        entry.plate().ifPresent(plate -> ids.put(content, plate.id()));
+        noteId(content, entry);
         return entry;
+    }
+
+    private void noteId(ObjectId content, Entry entry) {
+        entry.plate().ifPresent(plate -> ids.put(content, plate.id()));
     }
 
     /** What bytes that lie at a path say. */
@@ -218,7 +222,7 @@ public final class Entries {
                 String path = plates.get(i).getKey();
                 ObjectId content = plates.get(i).getValue().content();
                 Optional<Entry> known = known(new Key(path, content));
-                read[i] = known.isPresent() ? known.get() : noted(path, content, texts.read(path, content));
+                read[i] = known.isPresent() ? known.get() : parse(path, content, texts.read(path, content));
             }
         }
     }
@@ -259,7 +263,9 @@ public final class Entries {
     private void hold(List<Map.Entry<String, FileAt>> plates, Entry[] read) {
         Map<Key, Entry> all = new HashMap<>(2 * read.length);
         for (int i = 0; i < read.length; i++) {
-            all.put(new Key(plates.get(i).getKey(), plates.get(i).getValue().content()), read[i]);
+            ObjectId content = plates.get(i).getValue().content();
+            all.put(new Key(plates.get(i).getKey(), content), read[i]);
+            noteId(content, read[i]);
         }
         listed = all;
     }
