@@ -128,7 +128,7 @@ public final class GitLibraries implements Libraries {
             try {
                 Optional<ObjectId> newest = store.newest();
                 if (newest.isPresent()
-                        && store.files(newest.get()).at(PlateFiles.FACTS).isPresent()) {
+                        && store.file(newest.get(), PlateFiles.FACTS).isPresent()) {
                     return library(store);
                 }
             } catch (IOException | RuntimeException e) {

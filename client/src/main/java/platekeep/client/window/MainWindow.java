@@ -59,7 +59,6 @@ public final class MainWindow implements Front, RoomListener {
         frame.setName("platekeep");
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.setMinimumSize(SMALLEST);
-        frame.setIconImages(List.of(icon(64), icon(32)));
         frame.add(rail, BorderLayout.WEST);
         frame.add(middle, BorderLayout.CENTER);
         frame.add(status, BorderLayout.SOUTH);
@@ -84,6 +83,7 @@ public final class MainWindow implements Front, RoomListener {
         bringToFront(screens.get(0));
         frame.setVisible(true);
         screens.get(0).entered();
+        room.work(progress -> List.of(icon(64), icon(32)), frame::setIconImages);
     }
 
     private Rectangle bounds() {

@@ -76,7 +76,9 @@ class ListingGitTest {
         }
         try (Library library = shop.libraries.open(shop.root.resolve("lib"))) {
             List<Entry> first = library.first(70);
+            assertThat(library.facts().name()).isEqualTo(library.name());
             List<Entry> all = library.list(Progress.NONE);
+            assertThat(library.first(600)).isEqualTo(all);
             assertThat(first).hasSize(70);
             for (int i = 0; i < first.size(); i++) {
                 assertThat(all.get(i)).isSameAs(first.get(i));

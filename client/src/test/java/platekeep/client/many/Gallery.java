@@ -16,8 +16,10 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
+import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import platekeep.client.cache.Cache;
@@ -32,7 +34,10 @@ import platekeep.client.task.Helpers;
 import platekeep.client.ui.Theme;
 import platekeep.client.ui.Thumbnails;
 
-/** The client's own gallery with the size of a screen, painted into a picture instead of a window. */
+/**
+ * The client's own gallery with the size of a screen, painted into a picture instead of a window: when a part of it asks to
+ * be painted, and no more often, as a window does. Painting all the time would take a processor from what is measured.
+ */
 final class Gallery {
     private static final Dimension SIZE = new Dimension(1360, 860);
     private static final long PICTURE_BYTES = 48L << 20;
@@ -44,6 +49,22 @@ final class Gallery {
     private final Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
     private final JComponent panel;
     private final BufferedImage screen = new BufferedImage(SIZE.width, SIZE.height, BufferedImage.TYPE_INT_RGB);
+    private final Asked asked = new Asked();
+
+    /** Hears that something is to be painted, which the platform's own would do nothing about without a window. */
+    private static final class Asked extends RepaintManager {
+        private boolean isAsked = true;
+
+        @Override
+        public void addDirtyRegion(JComponent part, int x, int y, int width, int height) {
+            isAsked = true;
+        }
+
+        @Override
+        public void addInvalidComponent(JComponent part) {
+            isAsked = true;
+        }
+    }
 
     /**
      * @param scratch where settings, drafts and the index of versions lie
@@ -56,6 +77,7 @@ final class Gallery {
         room.frontIs(new RecordingFront());
         panel = onEventThread(() -> {
             Theme.LIGHT.putOn();
+            RepaintManager.setCurrentManager(asked);
             GalleryScreen made = new GalleryScreen(
                     room, new Drafts(scratch.resolve("drafts")), new Drafts(scratch.resolve("paper")), thumbnails);
             JComponent shown = made.panel();
@@ -81,14 +103,18 @@ final class Gallery {
         return room;
     }
 
-    Thumbnails thumbnails() {
-        return thumbnails;
+    /** Paints if something has asked for it since the last time. */
+    void paintIfAsked() throws Exception {
+        if (onEventThread(() -> asked.isAsked)) {
+            paint();
+        }
     }
 
     /** Lays out and paints all of it, as the window would; on the event thread. */
     BufferedImage paint() throws Exception {
         return onEventThread(() -> {
             layOut(panel);
+            asked.isAsked = false;
             Graphics2D g = screen.createGraphics();
             panel.paint(g);
             g.dispose();
@@ -121,6 +147,17 @@ final class Gallery {
             }
             return count;
         });
+    }
+
+    /** Whether plates are on the screen, all with their pictures, as it was painted last. */
+    boolean stands() throws Exception {
+        return size() > 0 && thumbnails.size() >= onScreen() && !onEventThread(() -> asked.isAsked);
+    }
+
+    /** Whether the gallery says that plates are still being read. */
+    boolean isReading() throws Exception {
+        return onEventThread(
+                () -> ((JLabel) find(panel, "gallery-summary")).getText().startsWith("Reading"));
     }
 
     /** Scrolls by so many dots and paints; what it took of the event thread's processor time, in milliseconds. */

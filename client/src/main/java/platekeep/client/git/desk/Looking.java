@@ -21,6 +21,7 @@ import platekeep.client.git.plates.PlateFiles;
 import platekeep.client.git.plates.Shelf;
 import platekeep.client.git.store.FileAt;
 import platekeep.client.git.store.Texts;
+import platekeep.client.git.store.TreeFiles;
 import platekeep.client.library.Entry;
 import platekeep.client.library.NamedVersion;
 import platekeep.client.library.Picture;
@@ -69,7 +70,13 @@ final class Looking {
     }
 
     List<Series> series() throws IOException {
-        List<Map.Entry<String, FileAt>> files = files().entrySet().stream()
+        Optional<ObjectId> newest = room.store().newest();
+        Map<String, FileAt> some = newest.isEmpty()
+                ? Map.of()
+                : room.store()
+                        .first(newest.get(), PlateFiles.SERIES, TreeFiles.MOST_FILES)
+                        .files();
+        List<Map.Entry<String, FileAt>> files = some.entrySet().stream()
                 .filter(file ->
                         PlateFiles.isSeries(file.getKey()) && file.getValue().isPlain())
                 .toList();

@@ -35,6 +35,9 @@ import platekeep.model.text.LibraryText;
 
 /** An open library's parts, and what is asked of several of them together. */
 public final class Workroom implements AutoCloseable {
+    /** A plate's text has its scans and photos beside it, few as a rule. */
+    private static final int FILES_FOR_A_PLATE = 4;
+
     private final Store store;
     private final VersionIndex index;
     private final Entries entries;
@@ -100,7 +103,7 @@ public final class Workroom implements AutoCloseable {
 
     /** The first of them, not sorted out yet. */
     public List<Entry> first(ObjectId version, int most) throws IOException {
-        return entries.first(store.files(version), most);
+        return entries.first(store.first(version, PlateFiles.PLATES, FILES_FOR_A_PLATE * most), most);
     }
 
     /** Whose text a content is, as far as it says or its past says. */
@@ -121,7 +124,7 @@ public final class Workroom implements AutoCloseable {
 
     /** What the library says about itself as of a version; empty where that cannot be read. */
     public Optional<LibraryFacts> facts(ObjectId version) throws IOException {
-        Optional<FileAt> file = store.files(version).at(PlateFiles.FACTS).filter(FileAt::isPlain);
+        Optional<FileAt> file = store.file(version, PlateFiles.FACTS).filter(FileAt::isPlain);
         return file.isEmpty()
                 ? Optional.empty()
                 : LibraryText.read(PlateFiles.FACTS, store.bytes(file.get().content()))

@@ -158,6 +158,29 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** One file of a version, at the cost of the folders above it. */
+    public Optional<FileAt> file(ObjectId version, String path) throws IOException {
+        return first(version, path, 1).at(path);
+    }
+
+    /**
+     * Files of a version among which are the first ones in a folder and the folders below it, at the cost of no more than
+     * them; all files where they are known.
+     *
+     * @param folder without a slash at the end
+     */
+    public TreeFiles first(ObjectId version, String folder, int most) throws IOException {
+        synchronized (lastFiles) {
+            TreeFiles known = lastFiles.get(version);
+            if (known != null) {
+                return known;
+            }
+        }
+        try (ObjectReader reader = repository.newObjectReader()) {
+            return TreeFiles.first(reader, version(version).getTree(), folder, most);
+        }
+    }
+
     /** Notes the files of a version that was just made from another one, so that they need not be listed. */
     void made(ObjectId version, TreeFiles files) {
         synchronized (lastFiles) {

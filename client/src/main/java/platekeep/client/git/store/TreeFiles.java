@@ -36,22 +36,22 @@ public record TreeFiles(Map<String, FileAt> files) {
 
     /** Reads the names of all files; about 2 microseconds a file. */
     public static TreeFiles of(ObjectReader reader, ObjectId tree) throws IOException {
-        return below(reader, tree, "");
+        return first(reader, tree, "", Integer.MAX_VALUE);
     }
 
     /**
-     * Reads the names of the files in one folder and the folders below it.
+     * Reads the names of the first files in one folder and the folders below it.
      *
-     * @param folder without a slash at the end; empty for all files
+     * @param folder without a slash at the end; a file is found under its own path; empty for all files
      */
-    public static TreeFiles below(ObjectReader reader, ObjectId tree, String folder) throws IOException {
+    static TreeFiles first(ObjectReader reader, ObjectId tree, String folder, int most) throws IOException {
         SortedMap<String, FileAt> files = new TreeMap<>();
         try (TreeWalk walk = new TreeWalk(reader)) {
             walk.addTree(tree);
             if (!folder.isEmpty()) {
                 walk.setFilter(PathFilter.create(folder));
             }
-            while (walk.next()) {
+            while (files.size() < most && walk.next()) {
                 if (walk.isSubtree()) {
                     if (walk.getDepth() >= DEEPEST) {
                         throw new TooMuch("folders lie too deep in each other at " + walk.getPathString());
