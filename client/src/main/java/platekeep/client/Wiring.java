@@ -110,7 +110,7 @@ final class Wiring {
                         room,
                         "Plate",
                         Sign.PLATE,
-                        Set.of(Place.OnePlate.class),
+                        Set.of(Place.OnePlate.class, Place.InPlate.class),
                         () -> new PlateScreen(
                                 room, drafts, typed, new Motifs(dataFolder.resolve("motifs")), thumbnails)),
                 new LaterScreen(

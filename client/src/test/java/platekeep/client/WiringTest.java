@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import platekeep.client.plate.TestPlates;
 import platekeep.client.room.Place;
 import platekeep.client.room.RoomListener;
 import platekeep.client.room.Screen;
@@ -36,6 +37,11 @@ class WiringTest {
         places = List.of(
                 new Place.Gallery(),
                 new Place.OnePlate(test.library, "no plate"),
+                new Place.InPlate(
+                        test.library,
+                        "no plate",
+                        TestPlates.block("00000000-0000-4000-8000-000000000001", "Kite"),
+                        List.of(List.of())),
                 new Place.Compare(side("a"), side("b")),
                 new Place.Join(test.library, Optional.empty()),
                 new Place.Partner(test.library),
