@@ -128,23 +128,23 @@ public final class Drawing {
         int[] colours = new int[128];
         Arrays.fill(colours, UNKNOWN_COLOUR);
         plate.palette().entries().forEach((key, colour) -> colours[key] = colour.rgb());
+        colours[Row.EMPTY] = NOTHING;
         return colours;
     }
 
     private int[] rgbOf(int row, int[] colours) {
-        char[] cells = plate.rows().get(row).cells().toCharArray();
+        String cells = plate.rows().get(row).cells();
         int[] shades = new int[positions];
         for (int i = 0; i < positions; i++) {
-            shades[i] = cells[i] == Row.EMPTY ? NOTHING : colours[cells[i] & 127];
+            shades[i] = colours[cells.charAt(i) & 127];
         }
         return shades;
     }
 
     private boolean[] upOf(int row) {
         boolean[] isUp = new boolean[positions];
-        boolean first = emptyIsUp.at(row, plate.from());
-        for (int i = 0; i < positions; i++) {
-            isUp[i] = first ^ (i & 1) == 1;
+        for (int i = emptyIsUp.at(row, plate.from()) ? 0 : 1; i < positions; i += 2) {
+            isUp[i] = true;
         }
         kinds.writeUp(row, isUp);
         return isUp;

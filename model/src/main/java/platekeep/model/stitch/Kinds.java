@@ -133,9 +133,10 @@ public final class Kinds {
         Labels labels = figures.labels();
         Runs runs = labels.runs(row);
         for (int n = 0; n < runs.count(); n++) {
-            int ofRun = phase[labels.ofRun(row, n)];
+            boolean isUp = parity(row, pleat + runs.from(n)) != phase[labels.ofRun(row, n)];
             for (int i = runs.from(n); i < runs.end(n); i++) {
-                up[i] = parity(row, pleat + i) != ofRun;
+                up[i] = isUp;
+                isUp = !isUp;
             }
         }
     }
