@@ -49,7 +49,8 @@ class KilledSavingGitTest {
                 "platekeep.saving",
                 "index.lock",
                 "refs/heads/main.lock",
-                "platekeep-writing-0"
+                "platekeep-writing-0",
+                "platekeep-listing"
             })
     void theNextProgramSavesWhereverOneWasKilled(String sign) throws Exception {
         try (Library library = shop.create("lib")) {

@@ -26,6 +26,8 @@ final class IndexBytes {
     private static final int NOT_PLAIN = 0x7000;
     private static final int DIGEST = 20;
 
+    private static final int NAME_LENGTH = 0xFFF;
+
     private final ByteBuffer bytes;
     private final Map<String, Integer> places = new HashMap<>();
     private int end = HEAD;
@@ -55,23 +57,55 @@ final class IndexBytes {
         if (bytes.getInt(0) != 0x44495243 || bytes.getInt(4) != 2) {
             return false;
         }
-        for (int left = bytes.getInt(8); left > 0; left--) {
-            int name = end + NAME;
-            int stop = name;
-            while (stop < body && bytes.get(stop) != 0) {
-                stop++;
-            }
+        int count = bytes.getInt(8);
+        if (count < 0 || count > body / NAME) {
+            return false;
+        }
+        int[] entries = new int[count];
+        for (int i = 0; i < count; i++) {
+            int stop = end + NAME <= body ? nameEnd(end, body) : body;
             if (stop >= body || (bytes.getShort(end + FLAGS) & NOT_PLAIN) != 0) {
                 return false;
             }
-            String path = new String(bytes.array(), name, stop - name, StandardCharsets.UTF_8);
-            if (paths.contains(path)) {
-                places.put(path, end);
-            }
+            entries[i] = end;
             doubtIfYoung(end, written);
             end += (stop - end + 8) & ~7;
         }
-        return places.size() == paths.size();
+        return paths.stream().allMatch(path -> find(path, entries));
+    }
+
+    /** Where the zero byte after an entry's name is; the length that is noted saves looking for it. */
+    private int nameEnd(int entry, int body) {
+        int noted = bytes.getShort(entry + FLAGS) & NAME_LENGTH;
+        int stop = entry + NAME + noted;
+        if (noted < NAME_LENGTH && stop < body && bytes.get(stop) == 0) {
+            return stop;
+        }
+        stop = entry + NAME;
+        while (stop < body && bytes.get(stop) != 0) {
+            stop++;
+        }
+        return stop;
+    }
+
+    /** Entries are in the order of the bytes of their names. */
+    private boolean find(String path, int[] entries) {
+        byte[] name = path.getBytes(StandardCharsets.UTF_8);
+        int low = 0;
+        int high = entries.length - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int from = entries[middle] + NAME;
+            int order =
+                    Arrays.compareUnsigned(bytes.array(), from, nameEnd(entries[middle], end), name, 0, name.length);
+            if (order == 0) {
+                places.put(path, entries[middle]);
+                return true;
+            }
+            low = order < 0 ? middle + 1 : low;
+            high = order > 0 ? middle - 1 : high;
+        }
+        return false;
     }
 
     /** What may follow the entries can be left out when its name begins with a capital. */

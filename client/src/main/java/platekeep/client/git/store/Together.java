@@ -1,6 +1,7 @@
 package platekeep.client.git.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,7 +17,9 @@ final class Together {
     private static final long MUCH = 8 << 20;
 
     private final Disk disk;
-    private final List<Item> items = new ArrayList<>();
+    private final List<Item> waiting = new ArrayList<>();
+    private final List<Laid> laid = new ArrayList<>();
+    private final List<Laid> forced = new ArrayList<>();
     private final Set<Path> folders = new LinkedHashSet<>();
     private long bytes;
 
@@ -24,13 +27,16 @@ final class Together {
         this.disk = disk;
     }
 
-    private record Item(Path file, byte[] bytes, Path temporary) {}
+    private record Item(Laid where, byte[] bytes) {}
+
+    /** What lies on disk but has not got its name. */
+    private record Laid(Path file, Path temporary) {}
 
     /**
      * @param temporary where the bytes lie until they are forced; a name of its own among these files
      */
     void put(Path file, byte[] content, Path temporary) {
-        items.add(new Item(file, content, temporary));
+        waiting.add(new Item(new Laid(file, temporary), content));
         folders.add(file.getParent());
         bytes += content.length;
     }
@@ -42,7 +48,7 @@ final class Together {
 
     /** How many files wait for their names. */
     int size() {
-        return items.size();
+        return waiting.size() + laid.size() + forced.size();
     }
 
     /** Whether so much is held in memory that it should be given its {@link #names}. */
@@ -50,23 +56,62 @@ final class Together {
         return bytes > MUCH;
     }
 
-    /** Does everything but the folders. */
-    void names() throws IOException {
-        for (Item item : items) {
-            disk.write(item.temporary(), item.bytes());
+    /** Writes bytes; neither are they forced nor have they got their names. */
+    void lay() throws IOException {
+        for (Item item : waiting) {
+            laid.add(item.where());
+            disk.write(item.where().temporary(), item.bytes());
         }
-        disk.sync(items.stream().map(Item::temporary).toList());
-        for (Item item : items) {
-            disk.rename(item.temporary(), item.file());
-        }
-        items.clear();
+        waiting.clear();
         bytes = 0;
     }
 
-    /** Does all. */
-    void write() throws IOException {
-        names();
+    /**
+     * Does everything but the folders.
+     *
+     * @param later of these the bytes are forced at one time with the others; they get their names when they are asked to
+     */
+    void names(Together... later) throws IOException {
+        List<Together> all = new ArrayList<>(List.of(later));
+        all.add(this);
+        List<Path> temporaries = new ArrayList<>();
+        for (Together one : all) {
+            one.lay();
+            one.laid.forEach(file -> temporaries.add(file.temporary()));
+        }
+        disk.sync(temporaries);
+        for (Together one : all) {
+            one.forced.addAll(one.laid);
+            one.laid.clear();
+        }
+        for (Laid file : forced) {
+            disk.rename(file.temporary(), file.file());
+        }
+        forced.clear();
+    }
+
+    /** Does all; with others as {@link #names} says. */
+    void write(Together... later) throws IOException {
+        names(later);
         disk.sync(folders);
+        folders.clear();
+    }
+
+    /** Takes away what has not got its name, where that can be done. */
+    void discard() {
+        List<Laid> all = new ArrayList<>(laid);
+        all.addAll(forced);
+        for (Laid file : all) {
+            try {
+                Files.deleteIfExists(file.temporary());
+            } catch (IOException e) {
+                System.getLogger(Together.class.getName())
+                        .log(System.Logger.Level.WARNING, "left behind: " + file.temporary(), e);
+            }
+        }
+        waiting.clear();
+        laid.clear();
+        forced.clear();
         folders.clear();
     }
 }

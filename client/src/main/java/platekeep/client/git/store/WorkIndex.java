@@ -2,16 +2,21 @@ package platekeep.client.git.store;
 
 import java.io.EOFException;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheEditor;
 import org.eclipse.jgit.dircache.DirCacheEntry;
@@ -27,6 +32,7 @@ import org.eclipse.jgit.lib.Repository;
  */
 final class WorkIndex {
     private static final System.Logger LOG = System.getLogger(WorkIndex.class.getName());
+    private static final int SUM = 20;
 
     private final Disk disk;
     private final Repository repository;
@@ -75,6 +81,108 @@ final class WorkIndex {
         };
     }
 
+    /** The list as it will be, made before it is locked; only the list from which it was made gives way to it. */
+    final class Ready {
+        private final IndexBytes bytes;
+        private final byte[] madeFrom;
+        private final Together together = new Together(disk);
+
+        private Ready(IndexBytes bytes, byte[] madeFrom) {
+            this.bytes = bytes;
+            this.madeFrom = madeFrom;
+        }
+
+        /**
+         * Sets what one of the files is.
+         *
+         * @param lies the file that will be in the folder
+         */
+        void set(String path, FileAt file, BasicFileAttributes lies) {
+            Instant modified = lies.lastModifiedTime().toInstant();
+            bytes.set(path, file, Optional.of((int) lies.size()), modified, modified);
+        }
+
+        /** What has to be forced to disk before the list is locked. */
+        Together written() {
+            together.put(file(), bytes.whole(), file().resolveSibling("platekeep-listing"));
+            return together;
+        }
+
+        /** Locks the list where it is still the one from which this was made. */
+        Optional<Held> lock() throws IOException {
+            Path lock = made(lockFile());
+            boolean isSame = false;
+            try {
+                isSame = Arrays.equals(madeFrom, sum());
+            } finally {
+                if (!isSame) {
+                    Files.delete(lock);
+                }
+            }
+            return isSame ? Optional.of(new Locked(lock, together)) : Optional.empty();
+        }
+
+        void discard() {
+            together.discard();
+        }
+    }
+
+    /** A list that is ready to get its name. */
+    private static final class Locked extends Lock {
+        private final Together together;
+
+        Locked(Path lock, Together together) {
+            super(lock);
+            this.together = together;
+        }
+
+        @Override
+        public void mend(TreeFiles all) throws IOException {
+            together.names();
+            unlock();
+        }
+    }
+
+    /**
+     * For what is common, files that stay with another content: makes the list without locking it.
+     *
+     * @return empty where that is not so, or where the list is of another form
+     */
+    Optional<Ready> ready(Set<String> changed) throws IOException {
+        if (!Files.isRegularFile(file(), LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        Instant written = Files.getLastModifiedTime(file()).toInstant();
+        byte[] bytes = Files.readAllBytes(file());
+        byte[] sum = Arrays.copyOfRange(bytes, Math.max(0, bytes.length - SUM), bytes.length);
+        return IndexBytes.of(bytes, written, changed).map(list -> new Ready(list, sum));
+    }
+
+    /** The check sum with which the list ends; it stands for all of the list. */
+    private byte[] sum() throws IOException {
+        ByteBuffer sum = ByteBuffer.allocate(SUM);
+        try (FileChannel list = FileChannel.open(file(), StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
+            list.position(Math.max(0, list.size() - SUM));
+            int more = 0;
+            while (sum.hasRemaining() && more >= 0) {
+                more = list.read(sum);
+            }
+        }
+        return sum.array();
+    }
+
+    private Path lockFile() {
+        return file().resolveSibling(file().getFileName() + ".lock");
+    }
+
+    private static Path made(Path lock) throws IOException {
+        try {
+            return Files.createFile(lock);
+        } catch (FileAlreadyExistsException e) {
+            throw new LockFailedException(lock.toFile());
+        }
+    }
+
     /** For what is common, files that stay with another content: only their entries are touched. */
     private Optional<Held> inPlace(Map<String, Optional<FileAt>> changed) throws IOException {
         Path file = file();
@@ -83,12 +191,7 @@ final class WorkIndex {
                         .allMatch(f -> f.filter(FileAt::isPlain).isPresent())) {
             return Optional.empty();
         }
-        Path lock = file.resolveSibling(file.getFileName() + ".lock");
-        try {
-            Files.createFile(lock);
-        } catch (FileAlreadyExistsException e) {
-            throw new LockFailedException(lock.toFile());
-        }
+        Path lock = made(lockFile());
         Optional<Held> held = Optional.empty();
         try {
             Instant locked = Files.getLastModifiedTime(lock).toInstant();
@@ -103,15 +206,44 @@ final class WorkIndex {
         }
     }
 
-    private final class InPlace implements Held {
+    /** The file that says to everybody that the list is held. */
+    private abstract static class Lock implements Held {
         private final Path lock;
+        private boolean isOver;
+
+        Lock(Path lock) {
+            this.lock = lock;
+        }
+
+        Path file() {
+            return lock;
+        }
+
+        /** The lock file is gone already. */
+        void over() {
+            isOver = true;
+        }
+
+        @Override
+        public void unlock() {
+            if (!isOver) {
+                isOver = true;
+                try {
+                    Files.deleteIfExists(lock);
+                } catch (IOException e) {
+                    LOG.log(System.Logger.Level.WARNING, "the list of files stays locked by " + lock, e);
+                }
+            }
+        }
+    }
+
+    private final class InPlace extends Lock {
         private final IndexBytes bytes;
         private final Instant locked;
         private final Map<String, Optional<FileAt>> changed;
-        private boolean isOver;
 
         InPlace(Path lock, IndexBytes bytes, Instant locked, Map<String, Optional<FileAt>> changed) {
-            this.lock = lock;
+            super(lock);
             this.bytes = bytes;
             this.locked = locked;
             this.changed = changed;
@@ -131,20 +263,8 @@ final class WorkIndex {
                                 .orElse(Instant.EPOCH),
                         locked);
             }
-            disk.replace(file(), bytes.whole(), lock);
-            isOver = true;
-        }
-
-        @Override
-        public void unlock() {
-            if (!isOver) {
-                isOver = true;
-                try {
-                    Files.deleteIfExists(lock);
-                } catch (IOException e) {
-                    LOG.log(System.Logger.Level.WARNING, "the list of files stays locked by " + lock, e);
-                }
-            }
+            disk.replace(WorkIndex.this.file(), bytes.whole(), file());
+            over();
         }
     }
 

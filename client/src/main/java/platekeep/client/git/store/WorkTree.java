@@ -126,14 +126,20 @@ public final class WorkTree {
         return throughLink(at(path).getParent());
     }
 
-    /** Lets a file be put there, whole or not at all, with others; the {@link #folders} are the caller's. */
-    void into(Together together, String path, byte[] bytes) throws IOException {
+    /**
+     * Lets a file be put there, whole or not at all, with others; the {@link #folders} are the caller's.
+     *
+     * @return where it lies until it gets its name
+     */
+    Path into(Together together, String path, byte[] bytes) throws IOException {
         Path file = at(path);
         if (isThroughLink(path)) {
             throw new LinkOnTheWay(path);
         }
         Files.createDirectories(file.getParent());
-        together.put(file, bytes, gitFolder.resolve(TEMPORARY + together.size()));
+        Path temporary = gitFolder.resolve(TEMPORARY + together.size());
+        together.put(file, bytes, temporary);
+        return temporary;
     }
 
     /** Takes a file out, and the folders that are empty without it. */

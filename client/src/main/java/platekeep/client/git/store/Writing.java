@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,25 +20,29 @@ import platekeep.client.library.LibraryException;
 
 /**
  * Writing under way: the lock is held until it is closed. A version is made in this order, so that a power cut at any
- * moment leaves either the old state or the new one: its parts and itself are forced to disk; a note says what is
- * coming; the name of the newest version moves (from here on the version is made); the files in the folder and the
- * list of files follow; the note goes. Whoever writes next finishes what a note that was left says.
+ * moment leaves either the old state or the new one: the bytes of its parts, of itself, of a note that says what is coming
+ * and, where they are few, of the files that will follow are forced to disk; parts, version and note get their names,
+ * which are forced; the name of the newest version moves (from here on the version is made) and is forced; the files in
+ * the folder and the list of files follow; the note goes. Whoever writes next finishes what a note that was left says.
  */
 public final class Writing implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(Writing.class.getName());
 
+    /** So many bytes are held in memory to be written in the folder. */
+    private static final long MOST_KEPT = 4 << 20;
+
     private final Store store;
     private final StoreLock lock;
     private final Journal journal;
-    private final WorkIndex index;
     private final NewObjects inserter;
     private final ObjectReader reader;
+    private final Map<ObjectId, byte[]> kept = new HashMap<>();
+    private long keptBytes;
 
     private Writing(Store store, StoreLock lock) {
         this.store = store;
         this.lock = lock;
         this.journal = new Journal(gitFolder(store));
-        this.index = new WorkIndex(store.repository(), store.workTree(), store.disk());
         this.inserter = new NewObjects(store.repository(), store.disk());
         this.reader = inserter.newReader();
     }
@@ -64,7 +69,12 @@ public final class Writing implements AutoCloseable {
 
     /** Keeps these bytes as the content of a file to come. */
     public FileAt keep(byte[] bytes) throws IOException {
-        return new FileAt(inserter.insert(Constants.OBJ_BLOB, bytes));
+        ObjectId id = inserter.insert(Constants.OBJ_BLOB, bytes);
+        keptBytes += bytes.length;
+        if (keptBytes <= MOST_KEPT) {
+            kept.put(id, bytes);
+        }
+        return new FileAt(id);
     }
 
     /**
@@ -117,7 +127,7 @@ public final class Writing implements AutoCloseable {
         ObjectId id = inserter.insert(commit);
         TreeFiles old = before.isPresent() ? store.files(before.get()) : TreeFiles.NONE;
         store.made(id, old.with(changes));
-        advance(before, id, changes, facts);
+        advance(before, id, changes, facts, Move.TO_ITS_CHILD);
         return id;
     }
 
@@ -130,47 +140,63 @@ public final class Writing implements AutoCloseable {
             throws IOException, LibraryException {
         refuseHandEdits(before, changes);
         inserter.alsoForced(after);
-        advance(before, after, changes, facts);
+        advance(before, after, changes, facts, Move.TO_BE_LOOKED_AT);
     }
 
-    private void advance(Optional<ObjectId> before, ObjectId after, Map<String, Optional<FileAt>> changes, Facts facts)
+    private void advance(
+            Optional<ObjectId> before, ObjectId after, Map<String, Optional<FileAt>> changes, Facts facts, Move move)
             throws IOException, LibraryException {
         String branch = store.branch().orElseThrow(Refusals::onOldVersion);
-        prepare(new Journal.Note(before, Optional.of(after)));
-        WorkIndex.Held locked = lockIndex(changes);
+        Following following = new Following(store, changes);
         try {
-            move(branch, before, after, facts);
-            settle(branch, before, after, changes, facts, locked);
+            prepare(new Journal.Note(before, Optional.of(after)), following.beforehand(kept));
+            lockList(following, changes);
+            move(branch, before, after, move);
+            settle(branch, before, after, facts, following);
         } finally {
-            locked.unlock();
+            following.end();
         }
     }
 
-    /** All that has to be on disk before a name moves. No lock of what follows is older than the note. */
-    private void prepare(Journal.Note note) throws IOException {
+    /**
+     * All that has to be on disk before a name moves. No lock of what follows is older than the note.
+     *
+     * @param later what only its bytes are forced of
+     */
+    private void prepare(Journal.Note note, Together... later) throws IOException {
         Together together = new Together(store.disk());
         inserter.into(together);
         journal.into(together, note);
-        together.write();
+        together.write(later);
     }
 
-    private WorkIndex.Held lockIndex(Map<String, Optional<FileAt>> changes) throws IOException {
+    private void lockList(Following following, Map<String, Optional<FileAt>> changes) throws IOException {
         try {
-            return index.lock(changes);
+            following.lock(changes);
         } catch (IOException | RuntimeException e) {
             journal.clear();
             throw e;
         }
     }
 
-    private void move(String branch, Optional<ObjectId> before, ObjectId after, Facts facts)
+    /** Whether it is known that what a name moves to was made from what it stands for. */
+    private enum Move {
+        TO_ITS_CHILD,
+        TO_BE_LOOKED_AT
+    }
+
+    private void move(String branch, Optional<ObjectId> before, ObjectId after, Move move)
             throws IOException, LibraryException {
         RefUpdate update = store.repository().updateRef(branch);
         update.setExpectedOldObjectId(before.orElse(ObjectId.zeroId()));
         update.setNewObjectId(after);
+        update.setForceUpdate(move == Move.TO_ITS_CHILD);
         update.disableRefLog();
         RefUpdate.Result result = update.update();
-        if (result != RefUpdate.Result.NEW && result != RefUpdate.Result.FAST_FORWARD) {
+        boolean hasMoved = result == RefUpdate.Result.NEW
+                || result == RefUpdate.Result.FAST_FORWARD
+                || result == RefUpdate.Result.FORCED && move == Move.TO_ITS_CHILD;
+        if (!hasMoved) {
             journal.clear();
             throw Refusals.movedOn();
         }
@@ -197,17 +223,20 @@ public final class Writing implements AutoCloseable {
         return gitFolder(store).resolve(Constants.LOGS).resolve(branch);
     }
 
+    /** What a line in the diary changes on disk. */
+    private List<Path> diaries() throws IOException {
+        return store.branch()
+                .map(this::diary)
+                .map(file -> List.of(file, file.getParent()))
+                .orElse(List.of());
+    }
+
     /** The version is made; whatever fails from here on is finished by the next writer. */
-    private void settle(
-            String branch,
-            Optional<ObjectId> before,
-            ObjectId after,
-            Map<String, Optional<FileAt>> changes,
-            Facts facts,
-            WorkIndex.Held locked) {
+    private void settle(String branch, Optional<ObjectId> before, ObjectId after, Facts facts, Following following) {
         try {
             note(branch, before, after, facts);
-            follow(changes, store.files(after), locked);
+            following.follow(store.files(after), diaries());
+            following.end();
             journal.clear();
         } catch (IOException e) {
             LOG.log(System.Logger.Level.WARNING, "version saved; the files in the folder will follow", e);
@@ -262,40 +291,6 @@ public final class Writing implements AutoCloseable {
         }
     }
 
-    /** Writes files in the folder, then the list of files, and forces both to disk. */
-    private void follow(Map<String, Optional<FileAt>> changes, TreeFiles all, WorkIndex.Held locked)
-            throws IOException {
-        Together together = new Together(store.disk());
-        writeFiles(changes, together);
-        locked.mend(all);
-        together.folders(List.of(gitFolder(store)));
-        Optional<Path> diary = store.branch().map(this::diary);
-        diary.ifPresent(file -> together.folders(List.of(file, file.getParent())));
-        together.write();
-    }
-
-    private void writeFiles(Map<String, Optional<FileAt>> changes, Together together) throws IOException {
-        Map<String, Optional<FileAt>> sorted = new TreeMap<>(changes);
-        for (Map.Entry<String, Optional<FileAt>> change : sorted.entrySet()) {
-            if (change.getValue().isEmpty() && FileNames.allowed(change.getKey())) {
-                store.workTree().delete(change.getKey());
-            }
-        }
-        for (Map.Entry<String, Optional<FileAt>> change : sorted.entrySet()) {
-            Optional<FileAt> file = change.getValue().filter(FileAt::isPlain);
-            if (file.isPresent()) {
-                store.workTree()
-                        .into(together, change.getKey(), store.bytes(file.get().content()));
-                if (together.isMuch()) {
-                    together.names();
-                }
-            }
-        }
-        together.names();
-        together.folders(store.workTree()
-                .folders(sorted.keySet().stream().filter(FileNames::allowed).toList()));
-    }
-
     private void recover() throws IOException {
         Optional<Journal.Note> left = journal.left();
         if (left.isEmpty()) {
@@ -325,11 +320,12 @@ public final class Writing implements AutoCloseable {
                 }
             }
         }
-        WorkIndex.Held locked = index.lock(changes);
+        Following following = new Following(store, toWrite);
         try {
-            follow(toWrite, now, locked);
+            following.lock(changes);
+            following.follow(now, diaries());
         } finally {
-            locked.unlock();
+            following.end();
         }
     }
 
