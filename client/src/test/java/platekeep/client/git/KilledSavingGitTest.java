@@ -50,7 +50,8 @@ class KilledSavingGitTest {
                 "index.lock",
                 "refs/heads/main.lock",
                 "platekeep-writing-0",
-                "platekeep-listing"
+                "platekeep-listing",
+                "platekeep-naming"
             })
     void theNextProgramSavesWhereverOneWasKilled(String sign) throws Exception {
         try (Library library = shop.create("lib")) {

@@ -46,19 +46,19 @@ final class Following {
      * @param contents those of the version's new contents that are at hand
      * @return what has to be forced to disk before a name moves
      */
-    Together[] beforehand(Map<ObjectId, byte[]> contents) throws IOException {
+    List<Together> beforehand(Map<ObjectId, byte[]> contents) throws IOException {
         for (Map.Entry<String, Optional<FileAt>> file : files.entrySet()) {
             Optional<FileAt> plain = file.getValue().filter(FileAt::isPlain);
             if (plain.isEmpty()
                     || !contents.containsKey(plain.get().content())
                     || !FileNames.allowed(file.getKey())
                     || store.workTree().isThroughLink(file.getKey())) {
-                return new Together[0];
+                return List.of();
             }
         }
         ready = index.ready(files.keySet());
         if (ready.isEmpty()) {
-            return new Together[0];
+            return List.of();
         }
         for (Map.Entry<String, Optional<FileAt>> file : files.entrySet()) {
             FileAt plain = file.getValue().orElseThrow();
@@ -67,7 +67,7 @@ final class Following {
             ready.get().set(file.getKey(), plain, Files.readAttributes(laid, BasicFileAttributes.class));
         }
         areFilesLaid = true;
-        return new Together[] {together, ready.get().written()};
+        return List.of(together, ready.get().written());
     }
 
     /**

@@ -66,13 +66,18 @@ final class Together {
         bytes = 0;
     }
 
+    /** Does everything but the folders. */
+    void names() throws IOException {
+        names(List.of());
+    }
+
     /**
      * Does everything but the folders.
      *
      * @param later of these the bytes are forced at one time with the others; they get their names when they are asked to
      */
-    void names(Together... later) throws IOException {
-        List<Together> all = new ArrayList<>(List.of(later));
+    void names(List<Together> later) throws IOException {
+        List<Together> all = new ArrayList<>(later);
         all.add(this);
         List<Path> temporaries = new ArrayList<>();
         for (Together one : all) {
@@ -90,8 +95,13 @@ final class Together {
         forced.clear();
     }
 
+    /** Does all. */
+    void write() throws IOException {
+        write(List.of());
+    }
+
     /** Does all; with others as {@link #names} says. */
-    void write(Together... later) throws IOException {
+    void write(List<Together> later) throws IOException {
         names(later);
         disk.sync(folders);
         folders.clear();

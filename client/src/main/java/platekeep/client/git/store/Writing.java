@@ -127,7 +127,7 @@ public final class Writing implements AutoCloseable {
         ObjectId id = inserter.insert(commit);
         TreeFiles old = before.isPresent() ? store.files(before.get()) : TreeFiles.NONE;
         store.made(id, old.with(changes));
-        advance(before, id, changes, facts, Move.TO_ITS_CHILD);
+        advance(before, id, changes, facts, NewestName.of(store, branch(), before));
         return id;
     }
 
@@ -140,22 +140,40 @@ public final class Writing implements AutoCloseable {
             throws IOException, LibraryException {
         refuseHandEdits(before, changes);
         inserter.alsoForced(after);
-        advance(before, after, changes, facts, Move.TO_BE_LOOKED_AT);
+        advance(before, after, changes, facts, Optional.empty());
     }
 
+    /**
+     * @param quick moves the name where it is known that one version was made from the other
+     */
     private void advance(
-            Optional<ObjectId> before, ObjectId after, Map<String, Optional<FileAt>> changes, Facts facts, Move move)
+            Optional<ObjectId> before,
+            ObjectId after,
+            Map<String, Optional<FileAt>> changes,
+            Facts facts,
+            Optional<NewestName> quick)
             throws IOException, LibraryException {
-        String branch = store.branch().orElseThrow(Refusals::onOldVersion);
+        String branch = branch();
         Following following = new Following(store, changes);
         try {
-            prepare(new Journal.Note(before, Optional.of(after)), following.beforehand(kept));
+            List<Together> later = new ArrayList<>(following.beforehand(kept));
+            quick.ifPresent(name -> later.add(name.beforehand(after)));
+            prepare(new Journal.Note(before, Optional.of(after)), later);
             lockList(following, changes);
-            move(branch, before, after, move);
+            if (!(quick.isPresent() ? quick.get().move() : hasMoved(branch, before, after))) {
+                journal.clear();
+                throw Refusals.movedOn();
+            }
+            store.disk().sync(List.of(gitFolder(store).resolve(branch).getParent()));
             settle(branch, before, after, facts, following);
         } finally {
             following.end();
+            quick.ifPresent(NewestName::discard);
         }
+    }
+
+    private String branch() throws IOException, LibraryException {
+        return store.branch().orElseThrow(Refusals::onOldVersion);
     }
 
     /**
@@ -163,7 +181,7 @@ public final class Writing implements AutoCloseable {
      *
      * @param later what only its bytes are forced of
      */
-    private void prepare(Journal.Note note, Together... later) throws IOException {
+    private void prepare(Journal.Note note, List<Together> later) throws IOException {
         Together together = new Together(store.disk());
         inserter.into(together);
         journal.into(together, note);
@@ -179,28 +197,13 @@ public final class Writing implements AutoCloseable {
         }
     }
 
-    /** Whether it is known that what a name moves to was made from what it stands for. */
-    private enum Move {
-        TO_ITS_CHILD,
-        TO_BE_LOOKED_AT
-    }
-
-    private void move(String branch, Optional<ObjectId> before, ObjectId after, Move move)
-            throws IOException, LibraryException {
+    private boolean hasMoved(String branch, Optional<ObjectId> before, ObjectId after) throws IOException {
         RefUpdate update = store.repository().updateRef(branch);
         update.setExpectedOldObjectId(before.orElse(ObjectId.zeroId()));
         update.setNewObjectId(after);
-        update.setForceUpdate(move == Move.TO_ITS_CHILD);
         update.disableRefLog();
         RefUpdate.Result result = update.update();
-        boolean hasMoved = result == RefUpdate.Result.NEW
-                || result == RefUpdate.Result.FAST_FORWARD
-                || result == RefUpdate.Result.FORCED && move == Move.TO_ITS_CHILD;
-        if (!hasMoved) {
-            journal.clear();
-            throw Refusals.movedOn();
-        }
-        store.disk().sync(List.of(gitFolder(store).resolve(branch).getParent()));
+        return result == RefUpdate.Result.NEW || result == RefUpdate.Result.FAST_FORWARD;
     }
 
     /**
@@ -250,7 +253,7 @@ public final class Writing implements AutoCloseable {
      * @param before what stood there; empty for nothing
      */
     public void name(String ref, Optional<ObjectId> before, ObjectId after) throws IOException, LibraryException {
-        prepare(new Journal.Note(Optional.empty(), Optional.empty()));
+        prepare(new Journal.Note(Optional.empty(), Optional.empty()), List.of());
         RefUpdate update = store.repository().updateRef(ref);
         update.setExpectedOldObjectId(before.orElse(ObjectId.zeroId()));
         update.setNewObjectId(after);

@@ -88,7 +88,7 @@ class WorkIndexTest {
     private WorkIndex.Ready ready(String path) throws IOException {
         WorkIndex.Ready ready = index().ready(Set.of(path)).orElseThrow();
         ready.set(path, new FileAt(content("new")), lay(path, "new", LATE));
-        new Together(store.disk()).write(ready.written());
+        new Together(store.disk()).write(List.of(ready.written()));
         return ready;
     }
 
