@@ -24,18 +24,14 @@ import platekeep.model.plate.Unknown;
 
 /** Shows series, changes them, and saves what was changed as one version. */
 public final class SeriesPresenter implements RoomListener {
-    private static final int AT_ONCE = 8;
-
     private final Workroom room;
     private final SeriesDrafts drafts;
     private final SeriesView view;
-    private final Map<Library, List<OpenSeries>> read = new HashMap<>();
+    private final SeriesOnHand onHand;
     private final Map<String, Latest<OpenSeries>> keeping = new HashMap<>();
     private Optional<String> current = Optional.empty();
     private Optional<Place.OnePlate> wanted = Optional.empty();
     private List<SharedColours.Group> groups = List.of();
-    private final Latest<OpenSeries.Looked> looking;
-    private int reading;
     /** Nothing is read before the screen was looked at once. */
     private boolean isWanted;
 
@@ -43,7 +39,7 @@ public final class SeriesPresenter implements RoomListener {
         this.room = room;
         this.drafts = drafts;
         this.view = view;
-        this.looking = new Latest<>(room);
+        this.onHand = new SeriesOnHand(room, drafts, this::arrived);
         room.listen(this);
     }
 
@@ -66,12 +62,12 @@ public final class SeriesPresenter implements RoomListener {
     }
 
     private void showWanted() {
-        if (wanted.isEmpty() || !read.containsKey(wanted.get().library())) {
+        if (wanted.isEmpty() || !onHand.hasBegun(wanted.get().library())) {
             return;
         }
         Place.OnePlate plate = wanted.get();
         wanted = Optional.empty();
-        List<OpenSeries> with = read.get(plate.library()).stream()
+        List<OpenSeries> with = onHand.of(plate.library()).stream()
                 .filter(series -> series.now().plates().contains(plate.plateId()))
                 .toList();
         if (with.isEmpty()) {
@@ -91,80 +87,23 @@ public final class SeriesPresenter implements RoomListener {
 
     @Override
     public void librariesChanged() {
-        read.keySet().retainAll(room.open());
+        onHand.retain();
         if (isWanted) {
-            room.open().stream().filter(library -> !read.containsKey(library)).forEach(this::contentChanged);
-            show();
-            showWanted();
+            onHand.readNew();
+            arrived();
         }
     }
 
     @Override
     public void contentChanged(Library library) {
-        if (!isWanted) {
-            return;
-        }
-        if (read.containsKey(library)) {
-            readAll(library);
-        } else {
-            begin(library);
+        if (isWanted) {
+            onHand.read(library);
         }
     }
 
-    private void readAll(Library library) {
-        reading++;
-        room.work(
-                progress -> OpenSeries.read(library, drafts, progress),
-                series -> {
-                    reading--;
-                    if (room.open().contains(library)) {
-                        read.put(library, series.stream().map(this::asShe).toList());
-                    }
-                    show();
-                    showWanted();
-                },
-                () -> {
-                    reading--;
-                    show();
-                });
-    }
-
-    /** Shows the series of a library at once; the plates that are looked at are read first, then all. */
-    private void begin(Library library) {
-        reading++;
-        room.work(
-                progress -> OpenSeries.begin(library, drafts),
-                series -> {
-                    reading--;
-                    if (room.open().contains(library)) {
-                        read.putIfAbsent(library, series);
-                        readAll(library);
-                    }
-                    show();
-                    showWanted();
-                },
-                () -> {
-                    reading--;
-                    show();
-                });
-    }
-
-    /** Reads the next plates of the series in front that are not known yet. */
-    private void look() {
-        Optional<OpenSeries> shown = shown();
-        List<String> ids = shown.map(OpenSeries::awaited).orElse(List.of()).stream()
-                .limit(AT_ONCE)
-                .toList();
-        if (!ids.isEmpty()) {
-            Library library = shown.get().library();
-            looking.ask(progress -> OpenSeries.Looked.at(library, ids), found -> {
-                read.computeIfPresent(
-                        library,
-                        (l, all) ->
-                                all.stream().map(series -> series.with(found)).toList());
-                show();
-            });
-        }
+    private void arrived() {
+        show();
+        showWanted();
     }
 
     /** Whether all plates of a series' library are known; where they are not, says that it has to wait. */
@@ -176,26 +115,8 @@ public final class SeriesPresenter implements RoomListener {
         return true;
     }
 
-    /** A series read anew, with what she has made of it here; what lies on disk may be a step behind. */
-    private OpenSeries asShe(OpenSeries fresh) {
-        return all().stream()
-                .filter(before -> before.key().equals(fresh.key()))
-                .findFirst()
-                .map(before -> fresh.with(
-                        before.isChanged()
-                                ? SeriesEdits.caughtUp(before.saved(), before.now(), fresh.saved())
-                                : fresh.saved()))
-                .orElse(fresh);
-    }
-
-    private List<OpenSeries> all() {
-        return room.open().stream()
-                .flatMap(library -> read.getOrDefault(library, List.of()).stream())
-                .toList();
-    }
-
     private Optional<OpenSeries> shown() {
-        List<OpenSeries> all = all();
+        List<OpenSeries> all = onHand.all();
         return all.stream()
                 .filter(series -> current.equals(Optional.of(series.key())))
                 .findFirst()
@@ -203,17 +124,17 @@ public final class SeriesPresenter implements RoomListener {
     }
 
     private void show() {
-        List<OpenSeries> all = all();
+        List<OpenSeries> all = onHand.all();
         Optional<OpenSeries> shown = shown();
         groups = shown.map(series -> SharedColours.of(series.plates())).orElse(List.of());
         view.show(new SeriesWords(room.open().size() > 1, room.names())
-                .state(all, shown, groups, reading > 0 || room.isOpening()));
-        look();
+                .state(all, shown, groups, onHand.isReading() || room.isOpening()));
+        shown.ifPresent(onHand::look);
     }
 
     /** Shows another series of the list. */
     public void choose(int at) {
-        List<OpenSeries> all = all();
+        List<OpenSeries> all = onHand.all();
         if (at >= 0 && at < all.size()) {
             current = Optional.of(all.get(at).key());
             show();
@@ -233,9 +154,7 @@ public final class SeriesPresenter implements RoomListener {
 
     private void put(OpenSeries changed) {
         current = Optional.of(changed.key());
-        List<OpenSeries> of = new ArrayList<>(read.getOrDefault(changed.library(), List.of()));
-        of.replaceAll(series -> series.key().equals(changed.key()) ? changed : series);
-        read.put(changed.library(), of);
+        onHand.put(changed);
     }
 
     private void keep(OpenSeries series) {
@@ -257,7 +176,7 @@ public final class SeriesPresenter implements RoomListener {
 
     /** Makes sure that all that was changed is on disk; waits for it. */
     public void makeSafe() {
-        for (OpenSeries series : all()) {
+        for (OpenSeries series : onHand.all()) {
             try {
                 if (series.isChanged()) {
                     drafts.keep(series.library().folder(), new SeriesDrafts.Kept(series.saved(), series.now()));
