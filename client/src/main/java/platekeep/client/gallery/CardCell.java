@@ -34,10 +34,9 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
     /** In narrower cards the ages may need a line more. */
     private static final int NARROW = 190;
 
-    private static final int ARC = 10;
-
     private final transient Pictures pictures;
     private final transient Papers paper;
+    private final transient CardGround ground = new CardGround();
     private Dimension picture;
     private transient Card card;
     private boolean chosen;
@@ -106,12 +105,13 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
     }
 
     private void paintGround(Graphics2D g) {
-        RoundRectangle2D ground = new RoundRectangle2D.Double(4.5, 4.5, getWidth() - 9, getHeight() - 9, ARC, ARC);
-        g.setColor(chosen ? Look.chosen() : Look.card());
-        g.fill(ground);
-        g.setColor(chosen || focused ? Look.accent() : Look.edge());
-        g.setStroke(new java.awt.BasicStroke(focused ? 2f : 1f));
-        g.draw(ground);
+        ground.paint(
+                g,
+                getWidth(),
+                getHeight(),
+                chosen ? Look.chosen() : Look.card(),
+                chosen || focused ? Look.accent() : Look.edge(),
+                focused ? 2f : 1f);
     }
 
     private void paintPicture(Graphics2D g) {
@@ -145,10 +145,10 @@ final class CardCell extends JComponent implements ListCellRenderer<Card> {
         for (Card.Mark mark : card.marks()) {
             int width = metrics.stringWidth(mark.word()) + 14;
             int height = metrics.getHeight() + 2;
-            Color ground = ground(mark);
-            g.setColor(ground);
+            Color colour = ground(mark);
+            g.setColor(colour);
             g.fill(new RoundRectangle2D.Double(right - width, y, width, height, height, height));
-            g.setColor(Widgets.readableOn(ground));
+            g.setColor(Widgets.readableOn(colour));
             g.drawString(mark.word(), right - width + 7, y + 1 + metrics.getAscent());
             y += height + 4;
         }

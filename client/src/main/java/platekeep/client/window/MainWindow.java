@@ -180,7 +180,7 @@ public final class MainWindow implements Front, RoomListener {
     @Override
     public void librariesChanged() {
         been.clear();
-        frame.setJMenuBar(menu.bar(screens.get(Math.max(0, inFront))));
+        menu.librariesChanged();
         frame.setTitle(
                 room.open().isEmpty()
                         ? "Platekeep"

@@ -17,6 +17,7 @@ import platekeep.client.ui.Widgets;
 final class WindowMenu {
     private final Workroom room;
     private final MainWindow window;
+    private JMenu close = new JMenu();
 
     WindowMenu(Workroom room, MainWindow window) {
         this.room = room;
@@ -38,16 +39,22 @@ final class WindowMenu {
         menu.add(Widgets.item("menu-new-library", "New library…", "ctrl alt N", this::newLibrary));
         menu.add(Widgets.item("menu-open-library", "Open a library…", "ctrl shift O", this::openLibrary));
         menu.add(Widgets.item("menu-copy-library", "Copy from a partner…", "ctrl alt C", this::firstCopy));
-        JMenu close = menu("menu-close-library", "Close", 'C');
+        close = menu("menu-close-library", "Close", 'C');
+        librariesChanged();
+        menu.add(close);
+        menu.addSeparator();
+        menu.add(Widgets.item("menu-quit", "Quit", "ctrl Q", window::close));
+        return menu;
+    }
+
+    /** Other libraries are open than those that the bar made last names. */
+    void librariesChanged() {
+        close.removeAll();
         for (Library library : room.open()) {
             close.add(Widgets.item(
                     "menu-close-" + room.nameOf(library), room.nameOf(library), "", () -> room.close(library)));
         }
         close.setEnabled(!room.open().isEmpty());
-        menu.add(close);
-        menu.addSeparator();
-        menu.add(Widgets.item("menu-quit", "Quit", "ctrl Q", window::close));
-        return menu;
     }
 
     private JMenu go() {
