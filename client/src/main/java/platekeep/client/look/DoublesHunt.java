@@ -1,5 +1,6 @@
 package platekeep.client.look;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,11 +27,19 @@ final class DoublesHunt implements Hunt {
     /** What is found is told of first when so great a part is compared, then each time when it is twice as much. */
     private static final int FIRST_TOLD = 16;
 
+    /** So many readings are compared with the others before it is told how far that has come. */
+    private static final int TOGETHER = 256;
+
+    private static final int SMALL_PART = 8;
+
     private final List<Library> libraries;
     private final Sights sights;
     private List<Sight> all = List.of();
     private int[] groupOf = {};
     private final Map<Integer, Overlay.Laid> laid = new HashMap<>();
+
+    /** What a plate is to the first of its group, by the two numbers in one. */
+    private final Map<Long, Hit> beside = new HashMap<>();
 
     DoublesHunt(List<Library> libraries, Sights sights) {
         this.libraries = libraries;
@@ -46,26 +55,52 @@ final class DoublesHunt implements Hunt {
             groupOf[i] = i;
         }
         int next = looks.readings() / FIRST_TOLD;
-        for (int reading = 0; reading < looks.readings(); reading++) {
+        for (int from = 0; from < looks.readings(); from += TOGETHER) {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }
-            if (reading % 50 == 0) {
-                progress.at(reading, looks.readings(), "comparing plates");
-            }
-            if (reading > 0 && reading == next) {
-                next *= 2;
+            progress.at(from, looks.readings(), "comparing plates");
+            if (from > 0 && from >= next) {
+                next = 2 * from;
                 found.accept(finds());
             }
-            int one = looks.owner(reading);
-            for (Looks.Near near : looks.after(reading, LEAST)) {
+            join(looks, from, near(looks, from, Math.min(looks.readings(), from + TOGETHER)));
+        }
+        return finds();
+    }
+
+    /** What looks like each of some readings; each asks for itself, so helpers ask too. */
+    private List<List<Looks.Near>> near(Looks looks, int begin, int end) {
+        List<Looks.Near>[] near = lists(end - begin);
+        try {
+            sights.inParts().by(SMALL_PART).each(near.length, done -> {}, (from, to) -> {
+                for (int i = from; i < to; i++) {
+                    near[i] = looks.after(begin + i, LEAST);
+                }
+            });
+        } catch (IOException e) {
+            // nothing is read here, so the thread was asked to stop
+            throw new CancellationException();
+        }
+        return List.of(near);
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static List<Looks.Near>[] lists(int count) {
+        return new List[count];
+    }
+
+    /** Joins the groups of those of which one lies over the other. */
+    private void join(Looks looks, int begin, List<List<Looks.Near>> all) {
+        for (int i = 0; i < all.size(); i++) {
+            int one = looks.owner(begin + i);
+            for (Looks.Near near : all.get(i)) {
                 if (root(one) != root(near.at())
                         && over(one, near.at(), near.mirror()).isPresent()) {
                     groupOf[root(near.at())] = root(one);
                 }
             }
         }
-        return finds();
     }
 
     private int root(int at) {
@@ -114,20 +149,24 @@ final class DoublesHunt implements Hunt {
         hits.add(Hit.now(first, first.plate(), Counts.of(group.size(), "plate") + " alike", Mirror.NONE)
                 .inGroup(number));
         for (int at : group.subList(1, group.size())) {
-            Mirror how = Mirror.NONE;
-            Optional<Overlay> best = Optional.empty();
-            for (Mirror mirror : Mirror.values()) {
-                Optional<Overlay> over = laid(group.get(0)).over(laid(at), mirror);
-                if (over.isPresent()
-                        && best.map(b -> b.agreement() < over.get().agreement()).orElse(true)) {
-                    best = over;
-                    how = mirror;
-                }
-            }
-            Sight sight = all.get(at);
-            hits.add(Hit.now(sight, sight.plate(), LikeWords.of(how, 0, best), how)
+            hits.add(beside.computeIfAbsent((long) group.get(0) << Integer.SIZE | at, pair -> hit(group.get(0), at))
                     .inGroup(number));
         }
         return hits;
+    }
+
+    private Hit hit(int first, int at) {
+        Mirror how = Mirror.NONE;
+        Optional<Overlay> best = Optional.empty();
+        for (Mirror mirror : Mirror.values()) {
+            Optional<Overlay> over = laid(first).over(laid(at), mirror);
+            if (over.isPresent()
+                    && best.map(b -> b.agreement() < over.get().agreement()).orElse(true)) {
+                best = over;
+                how = mirror;
+            }
+        }
+        Sight sight = all.get(at);
+        return Hit.now(sight, sight.plate(), LikeWords.of(how, 0, best), how);
     }
 }

@@ -45,8 +45,8 @@ public final class LookPresenter implements RoomListener {
 
     private final Workroom room;
     private final LookView view;
-    private final Sights sights = new Sights();
-    private final OldTexts texts = new OldTexts(sights);
+    private final Sights sights;
+    private final OldTexts texts;
     private final Latest<Optional<LookState.Detail>> details;
     private final Map<String, Hit> hits = new LinkedHashMap<>();
     private Optional<Sought> sought = Optional.empty();
@@ -61,6 +61,8 @@ public final class LookPresenter implements RoomListener {
     public LookPresenter(Workroom room, LookView view) {
         this.room = room;
         this.view = view;
+        this.sights = new Sights(room.tasks().helpers());
+        this.texts = new OldTexts(sights);
         this.details = new Latest<>(room);
         room.listen(this);
     }

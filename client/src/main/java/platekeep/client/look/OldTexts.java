@@ -26,7 +26,8 @@ import platekeep.model.find.Told;
  * Each text is read once; made anew where the library has a newer version.
  */
 final class OldTexts {
-    private static final int PART = 2000;
+    /** So many are read before what was found is told first; then each time twice as many. */
+    private static final int FIRST_PART = 2000;
 
     private final Sights sights;
     private final Map<Library, Texts> kept = new HashMap<>();
@@ -82,8 +83,8 @@ final class OldTexts {
         Sayings sayings = Sayings.of(library);
         Surroundings around = Surroundings.of(library.facts(), library.series());
         Texts texts = new Texts(newest, past, Index.empty());
-        for (int from = 0; from < past.size(); from += PART) {
-            int to = Math.min(past.size(), from + PART);
+        for (int from = 0, to = 0; from < past.size(); from = to) {
+            to = Math.min(past.size(), Math.max(FIRST_PART, 2 * from));
             progress.at(from, past.size(), "reading old versions");
             sights.learn(library, past.subList(from, to), new Silent(progress));
             List<Summary> part = new ArrayList<>();
@@ -95,7 +96,7 @@ final class OldTexts {
                         .ifPresent(part::add);
             }
             texts = new Texts(newest, past, texts.index().with(part, List.of()));
-            if (to < past.size() && Integer.bitCount(to / PART) == 1) {
+            if (to < past.size()) {
                 soFar.accept(texts);
             }
         }

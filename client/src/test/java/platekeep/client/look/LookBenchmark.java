@@ -21,7 +21,7 @@ import platekeep.model.plate.Plate;
 /** The searches of the window over a library ({@code main FOLDER}), in processor time of the searching thread. */
 public final class LookBenchmark {
     private final Library library;
-    private final Sights sights = new Sights();
+    private final Sights sights = new Sights(Runnable::run);
     private final OldTexts texts = new OldTexts(sights);
 
     private LookBenchmark(Library library) {

@@ -1,6 +1,7 @@
 package platekeep.model.look;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,9 @@ public final class Looks {
     private final int[] middles;
     private final int[] counts;
     private final long[] proportions;
+
+    /** The readings by how wide they are for their height, each in order. */
+    private final int[][] byWide = new int[Long.SIZE][];
 
     /**
      * One that looks like another.
@@ -65,6 +69,12 @@ public final class Looks {
             }
         }
         lay(given, givenOwners);
+        for (int w = 0; w < byWide.length; w++) {
+            int here = w;
+            byWide[w] = IntStream.range(0, owners.length)
+                    .filter(r -> wide(proportions[r]) == here)
+                    .toArray();
+        }
     }
 
     /** Lays the readings side by side in the order in which they are compared: by how much they cover. */
@@ -162,24 +172,9 @@ public final class Looks {
         List<Near> out = new ArrayList<>();
         long[][] turned = turned(reading);
         int own = covers[reading];
-        // (1 + own / cover) / 2 is the most that they can be alike
-        double largest = own / Math.max(1e-9, 2 * least - 1);
-        // of two readings whose proportions are further apart, none is looked at: nearly all pairs end here
-        int farthest = (int) (Long.SIZE * (1 - least) + 1e-9);
-        long wide = proportions[reading] | Signature.PART;
-        for (int r = reading + 1; r < owners.length && covers[r] <= largest; r++) {
-            if (Long.bitCount((proportions[r] | Signature.PART) ^ wide) > farthest) {
-                continue;
-            }
+        for (int r : candidates(reading, least)) {
             double most = Signature.most(proportions[reading], proportions[r]);
-            double cover = own / (double) Math.max(1, covers[r]);
-            if (most * (1 + cover) / 2 < least || owners[r] == owners[reading]) {
-                continue;
-            }
             double border = mostShared(reading, r, COVER_PLANES, PLANES);
-            if ((mostShared(reading, r, 0, COVER_PLANES) + border) / 2 * most < least) {
-                continue;
-            }
             for (Mirror mirror : MIRRORS) {
                 double like = likeness(turned[mirror.ordinal()], own, r, border, least / most);
                 if (like * most >= least) {
@@ -189,6 +184,45 @@ public final class Looks {
             }
         }
         return out;
+    }
+
+    /** Those after a reading, in order, that may be so like it by proportions and by how many bits each has where. */
+    private int[] candidates(int reading, double least) {
+        int own = covers[reading];
+        // (1 + own / cover) / 2 is the most that they can be alike
+        double largest = own / Math.max(1e-9, 2 * least - 1);
+        // of two readings whose proportions are further apart, none is looked at: nearly all pairs end here
+        int farthest = (int) (Long.SIZE * (1 - least) + 1e-9);
+        int wide = wide(proportions[reading]);
+        int[] found = new int[16];
+        int count = 0;
+        for (int w = Math.max(0, wide - farthest); w <= Math.min(Long.SIZE - 1, wide + farthest); w++) {
+            int[] alike = byWide[w];
+            int at = Arrays.binarySearch(alike, reading + 1);
+            for (int i = at < 0 ? -at - 1 : at; i < alike.length && covers[alike[i]] <= largest; i++) {
+                if (maybe(reading, alike[i], least)) {
+                    found = count < found.length ? found : Arrays.copyOf(found, 2 * count);
+                    found[count++] = alike[i];
+                }
+            }
+        }
+        int[] inOrder = Arrays.copyOf(found, count);
+        Arrays.sort(inOrder);
+        return inOrder;
+    }
+
+    private boolean maybe(int reading, int r, double least) {
+        double most = Signature.most(proportions[reading], proportions[r]);
+        double cover = covers[reading] / (double) Math.max(1, covers[r]);
+        return most * (1 + cover) / 2 >= least
+                && owners[r] != owners[reading]
+                && (mostShared(reading, r, 0, COVER_PLANES) + mostShared(reading, r, COVER_PLANES, PLANES)) / 2 * most
+                        >= least;
+    }
+
+    /** How many bits of the proportions are set; two readings' differ by as many as lie between these. */
+    private static int wide(long proportions) {
+        return Long.bitCount(proportions & ~Signature.PART);
     }
 
     private long[][] turned(int reading) {

@@ -23,13 +23,16 @@ record Moments(double across, double down, double wide, double high) {
         long y = 0;
         long xx = 0;
         long yy = 0;
+        byte[] cells = shape.cells();
+        int width = shape.width();
         for (int r = 0; r < shape.height(); r++) {
             long inRow = 0;
-            for (int i = 0; i < shape.width(); i++) {
-                int inside = shape.at(r, i) == Shape.OUTSIDE ? 0 : 1;
-                inRow += inside;
-                x += (long) inside * i;
-                xx += (long) inside * i * i;
+            for (int i = 0; i < width; i++) {
+                if (cells[r * width + i] != Shape.OUTSIDE) {
+                    inRow++;
+                    x += i;
+                    xx += (long) i * i;
+                }
             }
             area += inRow;
             y += inRow * r;

@@ -170,26 +170,41 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
             int rows = 0;
             int places = 0;
             int of = 0;
-            int left = Math.min(0, dx);
-            int right = Math.max(one.width(), other.width() + dx);
             for (int r = Math.min(0, dy); r < Math.max(one.height(), other.height() + dy); r++) {
-                int inRow = 0;
-                for (int i = left; i < right; i++) {
-                    byte a = at(one, r, i);
-                    byte b = at(other, r - dy, i - dx);
-                    of += a != Shape.OUTSIDE || b != Shape.OUTSIDE ? 1 : 0;
-                    inRow += stands[a] != b ? 1 : 0;
-                }
-                rows += inRow > 0 ? 1 : 0;
-                places += inRow;
+                boolean isOne = r >= 0 && r < one.height();
+                boolean isOther = r >= dy && r < other.height() + dy;
+                int shared = isOne && isOther ? sharedIn(r, dy, dx, stands) : 0;
+                int either = isOne && isOther
+                        ? lastEither
+                        : (isOne ? here.inRow(r) : 0) + (isOther ? there.inRow(r - dy) : 0);
+                of += either;
+                rows += either > shared ? 1 : 0;
+                places += either - shared;
             }
             boolean isPart = one.isPart() || other.isPart();
             return new Overlay(mirror, isPart, rows, places, of, sameColours(stands, first.palette, second.palette));
         }
 
-        private static byte at(Shape shape, int row, int place) {
-            boolean isIn = row >= 0 && row < shape.height() && place >= 0 && place < shape.width();
-            return isIn ? shape.at(row, place) : Shape.OUTSIDE;
+        private int lastEither;
+
+        /** At how many places of a row that both have each shows what stands for the other; notes where either does. */
+        private int sharedIn(int r, int dy, int dx, int[] stands) {
+            byte[] a = one.cells();
+            byte[] b = other.cells();
+            int rowA = r * one.width();
+            int rowB = (r - dy) * other.width() - dx;
+            int both = 0;
+            int shared = 0;
+            for (int i = Math.max(0, dx); i < Math.min(one.width(), other.width() + dx); i++) {
+                byte x = a[rowA + i];
+                byte y = b[rowB + i];
+                if (x != Shape.OUTSIDE && y != Shape.OUTSIDE) {
+                    both++;
+                    shared += stands[x] == y ? 1 : 0;
+                }
+            }
+            lastEither = here.inRow(r) + there.inRow(r - dy) - both;
+            return shared;
         }
 
         /** For each colour of the one the colour of the other that it most often lies on; no two stand for one. */
@@ -200,9 +215,11 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
             int[] placeOf = places(here);
             int[] otherPlaceOf = places(there);
             for (int r = Math.max(0, dy); r < Math.min(one.height(), other.height() + dy); r++) {
+                int rowA = r * one.width();
+                int rowB = (r - dy) * other.width() - dx;
                 for (int i = Math.max(0, dx); i < Math.min(one.width(), other.width() + dx); i++) {
-                    byte a = one.at(r, i);
-                    byte b = other.at(r - dy, i - dx);
+                    byte a = one.cells()[rowA + i];
+                    byte b = other.cells()[rowB + i];
                     if (a != Shape.OUTSIDE && b != Shape.OUTSIDE) {
                         met[placeOf[a]][otherPlaceOf[b]]++;
                     }
@@ -268,6 +285,7 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
         private final int height;
         private final int words;
         private final long[] bits;
+        private final int[] inRow;
         private final int count;
 
         Outline(Shape shape) {
@@ -275,17 +293,24 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
             this.height = shape.height();
             this.words = width / Long.SIZE + 2;
             this.bits = new long[words * height];
+            this.inRow = new int[height];
+            byte[] cells = shape.cells();
             for (int r = 0; r < height; r++) {
-                for (int i = 0; i < width; i++) {
-                    if (shape.at(r, i) != Shape.OUTSIDE) {
-                        bits[r * words + i / Long.SIZE] |= 1L << i;
+                for (int w = 0; w * Long.SIZE < width; w++) {
+                    int from = r * width + w * Long.SIZE;
+                    long word = 0;
+                    for (int at = Math.min((r + 1) * width, from + Long.SIZE) - 1; at >= from; at--) {
+                        word = word << 1 | (cells[at] != Shape.OUTSIDE ? 1 : 0);
                     }
+                    bits[r * words + w] = word;
+                    inRow[r] += Long.bitCount(word);
                 }
             }
-            this.count = Arrays.stream(bits)
-                    .map(Long::bitCount)
-                    .mapToInt(n -> (int) n)
-                    .sum();
+            this.count = Arrays.stream(inRow).sum();
+        }
+
+        int inRow(int row) {
+            return inRow[row];
         }
 
         /** At how many places just one of two is inside, the other one moved so; stops counting at a number. */

@@ -24,6 +24,7 @@ final class Shape {
     private final int height;
     private final byte[] cells;
     private final boolean isPart;
+    private int[] keys = {};
 
     private Shape(int width, int height, byte[] cells, boolean isPart) {
         this.width = width;
@@ -60,15 +61,23 @@ final class Shape {
         return cells[row * width + place];
     }
 
-    /** The keys that occur in it, a gap's too. */
+    /** All places, row by row; not to be changed. */
+    byte[] cells() {
+        return cells;
+    }
+
+    /** The keys that occur in it, a gap's too; not to be changed. */
     int[] keys() {
-        boolean[] occurs = new boolean[Reader.KEYS];
-        for (byte cell : cells) {
-            occurs[cell] = true;
+        if (keys.length == 0) {
+            boolean[] occurs = new boolean[Reader.KEYS];
+            for (byte cell : cells) {
+                occurs[cell] = true;
+            }
+            keys = java.util.stream.IntStream.range(1, occurs.length)
+                    .filter(key -> occurs[key])
+                    .toArray();
         }
-        return java.util.stream.IntStream.range(1, occurs.length)
-                .filter(key -> occurs[key])
-                .toArray();
+        return keys;
     }
 
     Shape mirrored(Mirror mirror) {
@@ -163,19 +172,7 @@ final class Shape {
         /** Takes away the ground as far as it can be reached from outside. */
         private byte[] cut(byte ground, List<Shape> into) {
             byte[] inside = all.clone();
-            int[] open = new int[inside.length];
-            int count = 1;
-            inside[0] = OUTSIDE;
-            while (count > 0) {
-                int at = open[--count];
-                for (int next : new int[] {at - 1, at + 1, at - width, at + width}) {
-                    boolean isThere = next >= 0 && next < inside.length;
-                    if (isThere && (inside[next] == ground || inside[next] == Row.EMPTY)) {
-                        inside[next] = OUTSIDE;
-                        open[count++] = next;
-                    }
-                }
-            }
+            new Flood(all, width, ground, (byte) Row.EMPTY).write(inside, width, OUTSIDE);
             int[] box = box(inside, OUTSIDE);
             if (box[0] <= box[1]) {
                 into.add(cropped(inside, box, false));

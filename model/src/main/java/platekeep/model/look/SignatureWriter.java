@@ -17,6 +17,8 @@ final class SignatureWriter {
     private static final int COARSE = Signature.BORDER_FIELDS;
 
     private final Shape shape;
+    private final int width;
+    private final byte[] cells;
     private final Moments moments;
     private final Axis across;
     private final Axis down;
@@ -26,6 +28,8 @@ final class SignatureWriter {
 
     SignatureWriter(Shape shape) {
         this.shape = shape;
+        this.width = shape.width();
+        this.cells = shape.cells();
         this.moments = Moments.of(shape);
         this.across = new Axis(moments.across(), moments.wide(), shape.width());
         this.down = new Axis(moments.down(), moments.high(), shape.height());
@@ -68,8 +72,9 @@ final class SignatureWriter {
         double[] crossed = new double[COARSE];
         byte before = Shape.OUTSIDE;
         int began = 0;
-        for (int i = 0; i <= shape.width(); i++) {
-            byte here = i < shape.width() ? shape.at(r, i) : Shape.OUTSIDE;
+        int row = r * width;
+        for (int i = 0; i <= width; i++) {
+            byte here = i < width ? cells[row + i] : Shape.OUTSIDE;
             if (here != before) {
                 across.cross(i, crossed);
                 if (before == Shape.OUTSIDE) {
@@ -98,11 +103,15 @@ final class SignatureWriter {
     private void layBorderAbove(int r) {
         double[] met = new double[FINE];
         int began = -1;
-        for (int i = 0; i <= shape.width(); i++) {
-            boolean differs = i < shape.width() && here(r, i) != here(r - 1, i);
-            if (differs && began < 0) {
-                began = i;
-            } else if (!differs && began >= 0) {
+        int row = r * width;
+        boolean isOn = r < shape.height();
+        boolean isBelow = r > 0;
+        for (int i = 0; i <= width; i++) {
+            byte here = isOn && i < width ? cells[row + i] : Shape.OUTSIDE;
+            byte above = isBelow && i < width ? cells[row - width + i] : Shape.OUTSIDE;
+            if (here != above) {
+                began = began < 0 ? i : began;
+            } else if (began >= 0) {
                 across.cover(began, i, met);
                 began = -1;
             }
@@ -114,10 +123,6 @@ final class SignatureWriter {
                 level[y * COARSE + x / 2] += rows[y] * met[x] / 2;
             }
         }
-    }
-
-    private byte here(int row, int place) {
-        return row < 0 || row >= shape.height() ? Shape.OUTSIDE : shape.at(row, place);
     }
 
     /** Where the places of one direction come to lie on the grid. */
@@ -133,8 +138,19 @@ final class SignatureWriter {
         void cover(int from, int to, double[] fields) {
             double low = Math.max(0, edges[from]);
             double high = Math.min(FINE, edges[to]);
-            for (int f = (int) low; f < high; f++) {
-                fields[f] += Math.min(f + 1, high) - Math.max(f, low);
+            int f = (int) low;
+            if (high <= f + 1) {
+                if (f < high) {
+                    fields[f] += high - low;
+                }
+                return;
+            }
+            fields[f] += f + 1 - low;
+            for (f++; f + 1 <= high; f++) {
+                fields[f] += 1;
+            }
+            if (f < high) {
+                fields[f] += high - f;
             }
         }
 

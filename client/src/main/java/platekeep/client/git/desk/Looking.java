@@ -36,6 +36,9 @@ import platekeep.model.text.SeriesText;
 final class Looking {
     private static final System.Logger LOG = System.getLogger(Looking.class.getName());
 
+    /** Versions that one walk reads. */
+    private static final int LONG_PART = 512;
+
     private final Workroom room;
 
     Looking(Workroom room) {
@@ -101,13 +104,16 @@ final class Looking {
 
     List<Version> versions(int most) throws IOException {
         Optional<ObjectId> newest = room.store().newest();
-        List<Version> out = new ArrayList<>();
-        if (newest.isPresent()) {
-            for (Step step : room.index().versions(newest.get(), most)) {
-                out.add(room.version(step.version()));
+        List<Step> steps = newest.isPresent() ? room.index().versions(newest.get(), most) : List.of();
+        Version[] out = new Version[steps.size()];
+        room.entries().inParts().by(LONG_PART).each(out.length, done -> {}, (from, to) -> {
+            try (RevWalk walk = new RevWalk(room.store().repository())) {
+                for (int i = from; i < to; i++) {
+                    out[i] = Versions.of(walk.parseCommit(steps.get(i).version()));
+                }
             }
-        }
-        return out;
+        });
+        return List.of(out);
     }
 
     List<NamedVersion> names() throws IOException {

@@ -17,12 +17,12 @@ import java.util.stream.Stream;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectReader;
 import platekeep.client.git.store.FileAt;
-import platekeep.client.git.store.InParts;
 import platekeep.client.git.store.Store;
 import platekeep.client.git.store.Texts;
 import platekeep.client.git.store.TreeFiles;
 import platekeep.client.library.Entry;
 import platekeep.client.library.Library;
+import platekeep.client.task.InParts;
 import platekeep.client.task.Progress;
 import platekeep.model.plate.Plate;
 import platekeep.model.text.PlateText;
@@ -36,6 +36,9 @@ import platekeep.model.text.Reading;
 public final class Entries {
     /** Texts of this many bytes altogether are remembered as plates besides the list. */
     private static final long MOST_REMEMBERED = 4L << 20;
+
+    /** Old texts that are read one after the other: each is told by what it differs in from one read just before. */
+    private static final int LONG_PART = 256;
 
     private final Store store;
     private final Executor helpers;
@@ -240,24 +243,32 @@ public final class Entries {
     }
 
     /**
-     * Reads many files that are not remembered, so that what is looked at often stays so.
+     * Reads many files of which those that are not in the list are not remembered, so that what is looked at often stays
+     * so; in the order in which they are stored.
      *
      * @throws CancellationException when the progress says so
      */
     public void readOnce(int count, Named<String> paths, Named<ObjectId> contents, Progress progress, Heard heard)
             throws IOException {
-        inParts().each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
+        int[] order = store.readingOrder(count, contents::at);
+        inParts().by(LONG_PART).each(count, done -> progress.at(done, count, "reading versions"), (from, to) -> {
             if (progress.cancelled()) {
                 throw new CancellationException();
             }
             try (Texts texts = store.texts()) {
-                for (int i = from; i < to; i++) {
+                for (int n = from; n < to; n++) {
+                    int i = order[n];
                     ObjectId content = contents.at(i);
-                    Entry entry = parse(paths.at(i), content, texts.read(paths.at(i), content));
-                    heard.read(i, entry);
+                    Entry inList = listed.get(new Key(paths.at(i), content));
+                    heard.read(i, inList == null ? readOnce(texts, paths.at(i), content) : inList);
                 }
             }
         });
+    }
+
+    /** What is not in the list that was read is no longer in the folder, as a rule. */
+    private Entry readOnce(Texts texts, String path, ObjectId content) throws IOException {
+        return parse(path, content, listed.isEmpty() ? texts.read(path, content) : texts.readStored(content));
     }
 
     private void hold(List<Map.Entry<String, FileAt>> plates, Entry[] read) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
+import platekeep.client.task.InParts;
 
 /**
  * Writing that survives a power cut: bytes first, then the name, then the folder that holds the name. What need not come

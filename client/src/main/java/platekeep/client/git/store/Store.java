@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
@@ -204,6 +205,11 @@ public final class Store implements AutoCloseable {
     /** The same for where many are read. */
     public Texts texts() {
         return new Texts(workTree, repository.newObjectReader());
+    }
+
+    /** In which order many contents are read soonest, by their numbers. */
+    public int[] readingOrder(int count, IntFunction<ObjectId> contents) throws IOException {
+        return PackOrder.of(repository.getObjectDatabase(), count, contents);
     }
 
     /** The bytes of a content with a reader at hand; a content larger than {@link #LARGEST_FILE} is not read. */

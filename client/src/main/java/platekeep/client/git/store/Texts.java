@@ -32,6 +32,11 @@ public final class Texts implements AutoCloseable {
         return lying.isPresent() ? lying.get() : ByteBuffer.wrap(Store.bytes(reader, content));
     }
 
+    /** The same for a content that is known not to lie in the folder. */
+    public ByteBuffer readStored(ObjectId content) throws IOException {
+        return ByteBuffer.wrap(Store.bytes(reader, content));
+    }
+
     private byte[] memory(int size) {
         if (memory.length < size) {
             memory = new byte[Math.max(size, 2 * memory.length)];

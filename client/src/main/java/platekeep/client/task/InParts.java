@@ -1,4 +1,4 @@
-package platekeep.client.git.store;
+package platekeep.client.task;
 
 import java.io.IOException;
 import java.util.concurrent.CountDownLatch;
@@ -26,6 +26,11 @@ public final class InParts {
     /** For work that keeps a processor busy. */
     public static InParts working(Executor helpers) {
         return new InParts(helpers, 32, Runtime.getRuntime().availableProcessors() - 1);
+    }
+
+    /** The same in parts of another size. */
+    public InParts by(int newPart) {
+        return new InParts(helpers, newPart, most);
     }
 
     /** For work that waits, for the disk or another machine. */
