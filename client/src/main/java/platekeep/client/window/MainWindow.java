@@ -69,6 +69,8 @@ public final class MainWindow implements Front, RoomListener {
             }
         });
         FocusKeeper.keepIn(frame);
+        // as a rule it is drawn before the window is open
+        room.work(progress -> List.of(icon(64), icon(32)), frame::setIconImages);
         room.listen(this);
     }
 
@@ -83,7 +85,6 @@ public final class MainWindow implements Front, RoomListener {
         bringToFront(screens.get(0));
         frame.setVisible(true);
         screens.get(0).entered();
-        room.work(progress -> List.of(icon(64), icon(32)), frame::setIconImages);
     }
 
     private Rectangle bounds() {
