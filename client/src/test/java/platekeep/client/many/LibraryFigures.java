@@ -183,7 +183,8 @@ final class LibraryFigures {
             };
             boolean[] forcing = {false};
             Figure.Work theirs = () -> {
-                String fsync = "core.fsync=" + (forcing[0] ? "all" : "default");
+                // what native Git forces when it is not told (git-config, "core.fsync")
+                String fsync = "core.fsync=" + (forcing[0] ? "all" : "committed,-loose-object");
                 String path = plates.get(5000 + next[0] * 37 % 4000).path();
                 Files.writeString(copy.resolve(path), Files.readString(copy.resolve(path)) + "\n");
                 there.says("-c", fsync, "add", path);

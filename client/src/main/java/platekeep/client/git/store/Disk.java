@@ -3,14 +3,18 @@ package platekeep.client.git.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import platekeep.client.task.InParts;
@@ -18,13 +22,23 @@ import platekeep.client.task.InParts;
 /**
  * Writing that survives a power cut: bytes first, then the name, then the folder that holds the name. What need not come
  * one after the other is forced together, which costs hardly more than forcing one of them: a file system with a journal
- * writes it once for all. A store that can be made again may put the forcing off until it is closed.
+ * writes it once for all. A store that can be made again may put the forcing off until it is closed;
+ * the little that JGit writes by itself, it forces all the same.
  */
 public final class Disk {
     private static final boolean FOLDERS_SYNC =
             !System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
 
     private static final StandardOpenOption TO_SYNC = FOLDERS_SYNC ? StandardOpenOption.READ : StandardOpenOption.WRITE;
+
+    private static final Set<StandardOpenOption> TO_WRITE =
+            Set.of(StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
+
+    private static final Set<StandardOpenOption> TO_MAKE =
+            Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+
+    private static final FileAttribute<?> ONLY_READ =
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("r--r--r--"));
 
     private final boolean atOnce;
     private final InParts together;
@@ -61,12 +75,36 @@ public final class Disk {
 
     /** Writes a file that has not got its name yet. */
     void write(Path temporary, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                temporary, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
+        try (FileChannel channel = FileChannel.open(temporary, TO_WRITE)) {
+            write(channel, bytes);
+        }
+    }
+
+    /** The same for one that nobody is to change afterwards: it is made so that it can only be read, where a system has that. */
+    void writeForGood(Path temporary, byte[] bytes) throws IOException {
+        if (!temporary.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            write(temporary, bytes);
+            return;
+        }
+        try (FileChannel channel = made(temporary)) {
+            write(channel, bytes);
+        }
+    }
+
+    /** A new file; one of that name was left by a program that was killed. */
+    private static FileChannel made(Path temporary) throws IOException {
+        try {
+            return FileChannel.open(temporary, TO_MAKE, ONLY_READ);
+        } catch (FileAlreadyExistsException e) {
+            Files.delete(temporary);
+            return FileChannel.open(temporary, TO_MAKE, ONLY_READ);
+        }
+    }
+
+    private static void write(FileChannel channel, byte[] bytes) throws IOException {
+        ByteBuffer buffer = ByteBuffer.wrap(bytes);
+        while (buffer.hasRemaining()) {
+            channel.write(buffer);
         }
     }
 

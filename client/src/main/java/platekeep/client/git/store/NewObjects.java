@@ -19,7 +19,7 @@ import org.eclipse.jgit.lib.Repository;
 /**
  * New objects, held in memory until all of a version are written together. Each becomes a file of its own ("loose") in
  * the form that gitformat-loose describes: a head of kind, space, length and zero byte, then the content, compressed
- * quickly as native Git does by default.
+ * quickly as native Git does by default, that can only be read.
  *
  * <p>No object gets its name before its bytes are on disk: one that has its name is taken for whole by everybody, also by
  * who would else write it anew.
@@ -121,7 +121,7 @@ final class NewObjects extends ObjectInserter.Filter {
         for (Map.Entry<ObjectId, byte[]> object : held.entrySet()) {
             Path file = file(object.getKey());
             Files.createDirectories(file.getParent());
-            together.put(file, object.getValue(), folder.resolve(TEMPORARY + number++));
+            together.putForGood(file, object.getValue(), folder.resolve(TEMPORARY + number++));
             together.folders(List.of(folder));
         }
         together.folders(others);

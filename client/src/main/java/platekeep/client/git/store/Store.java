@@ -17,7 +17,6 @@ import org.eclipse.jgit.lib.ObjectReader;
 import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.RefUpdate;
 import org.eclipse.jgit.lib.Repository;
-import org.eclipse.jgit.lib.StoredConfig;
 import org.eclipse.jgit.revwalk.RevCommit;
 import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
@@ -33,7 +32,6 @@ public final class Store implements AutoCloseable {
     /** The largest file that is read into memory. */
     public static final int LARGEST_FILE = 64 << 20;
 
-    private static final String CORE = "core";
     private static final int REMEMBERED = 4;
 
     private final Map<ObjectId, TreeFiles> lastFiles = new LinkedHashMap<>(8, 0.75f, true) {
@@ -54,17 +52,6 @@ public final class Store implements AutoCloseable {
         this.folder = folder;
         this.disk = disk;
         this.workTree = new WorkTree(folder, repository.getDirectory().toPath());
-        setForcing();
-    }
-
-    /** Puts JGit's own forcing off by the store's settings, and on again when the store is closed. */
-    private void setForcing() throws IOException {
-        if (disk.putsOff()) {
-            StoredConfig config = repository.getConfig();
-            config.setBoolean(CORE, null, "fsyncObjectFiles", false);
-            config.setBoolean(CORE, null, "fsyncRefFiles", false);
-            config.save();
-        }
     }
 
     /** Whether the folder itself (not one above it) is a store. */
@@ -257,10 +244,6 @@ public final class Store implements AutoCloseable {
     public void close() throws IOException {
         repository.close();
         if (disk.putsOff()) {
-            StoredConfig config = repository.getConfig();
-            config.unset(CORE, null, "fsyncObjectFiles");
-            config.unset(CORE, null, "fsyncRefFiles");
-            config.save();
             Disk.syncAll(folder);
         }
     }

@@ -27,7 +27,12 @@ final class Together {
         this.disk = disk;
     }
 
-    private record Item(Laid where, byte[] bytes) {}
+    private record Item(Laid where, byte[] bytes, Writer writer) {}
+
+    /** How bytes come on disk. */
+    private interface Writer {
+        void write(Path temporary, byte[] bytes) throws IOException;
+    }
 
     /** What lies on disk but has not got its name. */
     private record Laid(Path file, Path temporary) {}
@@ -36,7 +41,16 @@ final class Together {
      * @param temporary where the bytes lie until they are forced; a name of its own among these files
      */
     void put(Path file, byte[] content, Path temporary) {
-        waiting.add(new Item(new Laid(file, temporary), content));
+        put(file, content, temporary, disk::write);
+    }
+
+    /** As {@link #put}, a file that nobody is to change afterwards. */
+    void putForGood(Path file, byte[] content, Path temporary) {
+        put(file, content, temporary, disk::writeForGood);
+    }
+
+    private void put(Path file, byte[] content, Path temporary, Writer writer) {
+        waiting.add(new Item(new Laid(file, temporary), content, writer));
         folders.add(file.getParent());
         bytes += content.length;
     }
@@ -60,7 +74,7 @@ final class Together {
     void lay() throws IOException {
         for (Item item : waiting) {
             laid.add(item.where());
-            disk.write(item.where().temporary(), item.bytes());
+            item.writer().write(item.where().temporary(), item.bytes());
         }
         waiting.clear();
         bytes = 0;
