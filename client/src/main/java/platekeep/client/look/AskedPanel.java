@@ -30,7 +30,7 @@ final class AskedPanel extends JPanel {
 
     private static final int WIDTH = 222;
     private static final int PAUSE = 250;
-    private static final List<String> GAPS = List.of("other colours or nothing", "nothing", "anything");
+    private static final List<String> GAPS = List.of("other colours or none", "nothing", "anything");
     private static final List<Wanted.Gaps> GAP_ORDER = List.of(Wanted.Gaps.APART, Wanted.Gaps.OPEN, Wanted.Gaps.ANY);
 
     private final transient Supplier<LookPresenter> presenter;

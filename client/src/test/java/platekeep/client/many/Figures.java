@@ -17,7 +17,7 @@ import platekeep.model.plate.Plate;
 
 /**
  * Every figure of a large library beside its yardstick in the same run: {@code Figures [FOLDER [pictures] [library]
- * [saving] [gallery]]}. Takes the library that lies in the folder, or makes the standard one there; without a folder one is made
+ * [saving] [tags] [gallery]]}. Takes the library that lies in the folder, or makes the standard one there; without a folder one is made
  * and thrown away. Each figure is taken
  * through the code that the client itself runs. Asserts nothing.
  */
@@ -35,6 +35,7 @@ public final class Figures {
             "a frame while scrolling, processor time, 19 of 20 under", FRAME,
             "a frame while leafing page by page, processor time, 19 of 20", FRAME,
             "keystroke to result list and all counts, 19 of 20 under", 5.0,
+            "a kept search to result list and all counts, 19 of 20 under", 5.0,
             "memory at rest with everything open, MiB", 256.0);
 
     private Figures() {}
@@ -57,6 +58,9 @@ public final class Figures {
             }
             if (asked.contains("saving")) {
                 new LibraryFigures(folder, scratch, Figures::tell).saving();
+            }
+            if (asked.contains("tags")) {
+                new LibraryFigures(folder, scratch, Figures::tell).tags();
             }
             if (asked.contains("gallery")) {
                 gallery(folder, Files.createDirectory(scratch.resolve("gallery")));

@@ -11,13 +11,16 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
 import javax.swing.JScrollPane;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
@@ -33,6 +36,8 @@ import platekeep.client.task.BackgroundTasks;
 import platekeep.client.task.Helpers;
 import platekeep.client.ui.Theme;
 import platekeep.client.ui.Thumbnails;
+import platekeep.model.find.Query;
+import platekeep.model.find.QueryText;
 
 /**
  * The client's own gallery with the size of a screen, painted into a picture instead of a window: when a part of it asks to
@@ -47,6 +52,7 @@ final class Gallery {
     private final BackgroundTasks tasks;
     private final Workroom room;
     private final Thumbnails thumbnails = new Thumbnails(PICTURE_BYTES);
+    private final GalleryScreen gallery;
     private final JComponent panel;
     private final BufferedImage screen = new BufferedImage(SIZE.width, SIZE.height, BufferedImage.TYPE_INT_RGB);
     private final Asked asked = new Asked();
@@ -75,15 +81,15 @@ final class Gallery {
                 new GitLibraries(Clock.systemDefaultZone(), new Cache(scratch.resolve("cache")), new Helpers());
         room = new Workroom(libraries, tasks, Settings.in(scratch.resolve("settings.properties")));
         room.frontIs(new RecordingFront());
-        panel = onEventThread(() -> {
+        gallery = onEventThread(() -> {
             Theme.LIGHT.putOn();
             RepaintManager.setCurrentManager(asked);
             GalleryScreen made = new GalleryScreen(
                     room, new Drafts(scratch.resolve("drafts")), new Drafts(scratch.resolve("paper")), thumbnails);
-            JComponent shown = made.panel();
-            shown.setSize(SIZE);
-            return shown;
+            made.panel().setSize(SIZE);
+            return made;
         });
+        panel = onEventThread(gallery::panel);
     }
 
     static <T> T onEventThread(Callable<T> work) throws Exception {
@@ -186,18 +192,45 @@ final class Gallery {
     /** Types words; what it takes until the list and all counts beside it are there, in milliseconds. */
     double type(String words) throws Exception {
         JTextComponent search = (JTextComponent) find(panel, "gallery-search");
+        return shown(() -> search.setText(words));
+    }
+
+    /** Keeps searches under names, as they stand in the settings when the program is started. */
+    void keep(List<Query> searches) throws Exception {
+        onEventThread(() -> {
+            for (int i = 0; i < searches.size(); i++) {
+                room.settings().put("search.name." + (i + 1), "Search " + (i + 1));
+                room.settings().put("search.query." + (i + 1), QueryText.write(searches.get(i)));
+            }
+            return searches;
+        });
+    }
+
+    /** Asks for the n-th kept search, from 1, by its item in the menu; what it takes likewise. */
+    double reopen(int number) throws Exception {
+        JMenuItem item = onEventThread(() -> gallery.menus().stream()
+                .flatMap(menu -> Stream.of(menu.getMenuComponents()))
+                .filter(part -> ("menu-search-" + number).equals(part.getName()))
+                .map(part -> (JMenuItem) part)
+                .findFirst()
+                .orElseThrow());
+        return shown(item::doClick);
+    }
+
+    /** Does something on the event thread and waits until the list is there that comes of it; in milliseconds. */
+    private double shown(Runnable deed) throws Exception {
         CompletableFuture<Long> shown = new CompletableFuture<>();
         PropertyChangeListener listens = e -> shown.complete(System.nanoTime());
         long start = onEventThread(() -> {
             list().addPropertyChangeListener("model", listens);
             long now = System.nanoTime();
-            search.setText(words);
+            deed.run();
             return now;
         });
         long end = shown.get(20, TimeUnit.SECONDS);
         onEventThread(() -> {
             list().removePropertyChangeListener("model", listens);
-            return words;
+            return listens;
         });
         return (end - start) / 1e6;
     }

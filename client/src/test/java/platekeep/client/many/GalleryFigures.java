@@ -3,12 +3,16 @@ package platekeep.client.many;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import platekeep.client.library.Library;
 import platekeep.client.task.Progress;
+import platekeep.model.find.Group;
+import platekeep.model.find.Query;
 
 /**
  * What the gallery costs, measured in a program of its own that has done nothing else before: prints a line for each
@@ -63,6 +67,7 @@ public final class GalleryFigures {
         tell("all is known in the background too, cold program, since it was started", sinceStart());
         frames(cold);
         typing(cold);
+        searches(cold);
         ImageIO.write(cold.paint(), "png", scratch.resolve("gallery.png").toFile());
         memory(cold);
         cold.close();
@@ -144,6 +149,26 @@ public final class GalleryFigures {
         }
         tell("keystroke to result list and all counts, median", Figure.median(took));
         tell("keystroke to result list and all counts, 19 of 20 under", Figure.mostOf(took));
+    }
+
+    /** Kept searches with words, an age, themes, a time or a size, asked for from the menu one after the other. */
+    private static void searches(Gallery gallery) throws Exception {
+        List<Query> kept = new ArrayList<>();
+        for (String words : TYPED) {
+            kept.add(Query.ALL.withWords(words).with(Group.AGE, Set.of("toddler", "child")));
+            kept.add(Query.ALL.withWords(words + " since 2015").with(Group.PLEATS, Set.of("60-120")));
+            kept.add(Query.ALL.withWords(words).with(Group.COLOUR, Set.of("#A63C2B")));
+        }
+        gallery.keep(kept);
+        double[] took = new double[kept.size()];
+        for (int round = 0; round < 3; round++) {
+            for (int i = 0; i < took.length; i++) {
+                took[i] = gallery.reopen(i + 1);
+            }
+        }
+        gallery.type("");
+        tell("a kept search to result list and all counts, median", Figure.median(took));
+        tell("a kept search to result list and all counts, 19 of 20 under", Figure.mostOf(took));
     }
 
     private static void memory(Gallery gallery) throws Exception {

@@ -1,9 +1,11 @@
 package platekeep.client.many;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,14 +17,18 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Libraries;
 import platekeep.client.library.Library;
 import platekeep.client.library.Saving;
+import platekeep.client.library.Version;
 import platekeep.client.task.Helpers;
 import platekeep.client.task.Progress;
+import platekeep.model.find.tag.Tagging;
+import platekeep.model.find.tag.Tags;
 import platekeep.model.plate.Plate;
 
 /** What reading, asking and saving cost, beside native Git on the same library. */
 final class LibraryFigures {
     private static final int TURNS = 7;
     private static final int SAVES = 8;
+    private static final int TAGGED = 2000;
 
     /** After so many turns the compiler is through with what reads plates: its own work takes until about the 25th. */
     private static final int UNTIL_WARM = 30;
@@ -48,6 +54,91 @@ final class LibraryFigures {
         index();
         history();
         saving();
+        tags();
+    }
+
+    /** One theme given to many plates as one version, then taken back, as the gallery does both. */
+    void tags() throws Exception {
+        Path copy = copy("copy-tags");
+        NativeGit there = new NativeGit(copy);
+        try (Library library = libraries("cache-copy-tags").open(copy)) {
+            List<Plate> plates = library.list(Progress.NONE).stream()
+                    .flatMap(entry -> entry.plate().stream())
+                    .toList();
+            library.versions(1);
+            List<String> ids = plates.stream().limit(TAGGED).map(Plate::id).toList();
+            int[] turn = {0};
+            Figure.Work ours = () -> {
+                String theme = "theme of turn " + turn[0]++;
+                Tagging tagging = new Tagging(new Tags(List.of(theme), List.of(), List.of(), List.of()), Tags.NONE);
+                List<Change> changes = new ArrayList<>();
+                for (String id : ids) {
+                    Plate plate = library.plate(id).flatMap(Entry::plate).orElseThrow();
+                    changes.add(new Change.PutPlate(tagging.on(plate)));
+                }
+                library.save(new Saving(
+                        changes,
+                        tagging.words(),
+                        Optional.empty(),
+                        library.newest().map(Version::id)));
+            };
+            List<Path> files = library.list(Progress.NONE).stream()
+                    .skip(plates.size() - TAGGED)
+                    .map(entry -> copy.resolve(entry.path()))
+                    .toList();
+            String[] fsync = {"core.fsync=default"};
+            Figure.Work theirs = () -> {
+                for (Path file : files) {
+                    Files.writeString(file, Files.readString(file) + "\n");
+                }
+                there.fed(
+                        input -> {
+                            for (Path file : files) {
+                                input.write((copy.relativize(file) + "\n").getBytes(StandardCharsets.UTF_8));
+                            }
+                        },
+                        "-c",
+                        fsync[0],
+                        "add",
+                        "--pathspec-from-file=-");
+                there.says("-c", fsync[0], "commit", "--quiet", "-m", "Tagged");
+            };
+            Figure.inTurn(1, ours, theirs);
+            double[] both = Figure.inTurn(3, ours, theirs);
+            told.accept(Figure.beside(
+                    "one theme on " + TAGGED + " plates as one version, forced to disk",
+                    both[0],
+                    "write, git add, git commit",
+                    both[1],
+                    0));
+            fsync[0] = "core.fsync=all";
+            double[] forced = Figure.inTurn(1, ours, theirs);
+            told.accept(Figure.beside("the same", forced[0], "the same, forcing too (core.fsync=all)", forced[1], 0));
+            Figure.Work look =
+                    () -> require(library.changed(library.newest().orElseThrow().id(), TAGGED)
+                                    .plates()
+                                    .size()
+                            == TAGGED);
+            ours.run();
+            double[] looked = Figure.inTurn(3, look, () -> there.says("diff", "--numstat", "HEAD^", "HEAD"));
+            told.accept(Figure.beside(
+                    "what that version changed, to be taken back",
+                    looked[0],
+                    "git diff --numstat HEAD^ HEAD",
+                    looked[1],
+                    0));
+        }
+        require(there.says("status", "--porcelain").isEmpty());
+    }
+
+    private Path copy(String folderName) throws Exception {
+        Path copy = scratch.resolve(folderName);
+        git.says("clone", "--quiet", "--no-hardlinks", folder.toString(), copy.toString());
+        NativeGit there = new NativeGit(copy);
+        there.says("remote", "remove", "origin");
+        there.says("config", "user.name", TwentyYears.WENNA.name());
+        there.says("config", "user.email", TwentyYears.WENNA.address());
+        return copy;
     }
 
     /** Saving alone. */
@@ -163,12 +254,8 @@ final class LibraryFigures {
     }
 
     private void save(String name, String folderName, UnaryOperator<Libraries> how) throws Exception {
-        Path copy = scratch.resolve(folderName);
-        git.says("clone", "--quiet", "--no-hardlinks", folder.toString(), copy.toString());
+        Path copy = copy(folderName);
         NativeGit there = new NativeGit(copy);
-        there.says("remote", "remove", "origin");
-        there.says("config", "user.name", TwentyYears.WENNA.name());
-        there.says("config", "user.email", TwentyYears.WENNA.address());
         try (Library library = how.apply(libraries("cache-" + folderName)).open(copy)) {
             List<Entry> plates = library.list(Progress.NONE);
             library.versions(1);
