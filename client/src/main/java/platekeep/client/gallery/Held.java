@@ -78,6 +78,12 @@ record Held(Index index, Map<String, Stock.Item> items, List<Stock.Item> damaged
             }
         });
         boolean isSame = changed.isEmpty() && gone.isEmpty();
-        return new Held(isSame ? index : index.with(changed, gone).ready(), now, broken, newNames);
+        return new Held(isSame ? index : index.with(changed, gone), now, broken, newNames);
+    }
+
+    /** Makes the dictionary, so that the first word need not wait for it; plates can be seen without. In the background. */
+    Held ready() {
+        index.ready();
+        return this;
     }
 }

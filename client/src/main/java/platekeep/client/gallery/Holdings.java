@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import platekeep.client.draft.Drafts;
@@ -43,6 +44,10 @@ final class Holdings {
     private final Set<Library> halted = new HashSet<>();
 
     private final Set<Library> whole = new HashSet<>();
+
+    /** Those whose plates were all read and cannot be seen yet: what else they are found by waits for that. */
+    private final Map<Library, Stock> further = new HashMap<>();
+
     private final Set<Library> greeted = new HashSet<>();
     private final Checked checked = new Checked();
     private final Latest<Held> making;
@@ -69,7 +74,7 @@ final class Holdings {
 
     void librariesChanged() {
         List<Library> open = room.open();
-        List.of(stocks, unsent, drawn, told, reading)
+        List.of(stocks, unsent, drawn, told, reading, further)
                 .forEach(known -> known.keySet().retainAll(open));
         greeted.retainAll(open);
         List.of(begun, fresh, halted, whole).forEach(known -> known.retainAll(open));
@@ -131,9 +136,8 @@ final class Holdings {
                             reading.remove(library);
                             whole.add(library);
                             stocks.put(library, stock);
+                            further.put(library, stock);
                             make();
-                            readDrafts(library);
-                            readMore(library, stock);
                         },
                         () -> stopped(library)));
     }
@@ -235,6 +239,11 @@ final class Holdings {
             begun.removeAll(read);
             first.stream().filter(fresh::remove).forEach(halted::add);
             changed.run();
+            making.ask(progress -> now.ready(), same -> {});
+            read.forEach(library -> Optional.ofNullable(further.remove(library)).ifPresent(stock -> {
+                readDrafts(library);
+                readMore(library, stock);
+            }));
         });
     }
 }

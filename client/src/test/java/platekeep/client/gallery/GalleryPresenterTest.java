@@ -84,6 +84,34 @@ class GalleryPresenterTest {
     }
 
     @Test
+    void platesAreSeenAndFoundBeforeDraftsAreLookedForAndBeforeTheDictionaryIsMade() throws LibraryException {
+        String begun = "00000000-0000-4000-8000-000000000003";
+        test.drafts.keep(
+                test.library.folder(), plate(begun, "Kite with a tail", List.of("kites"), Age.CHILD), Optional.empty());
+        Deque<Runnable> waiting = new ArrayDeque<>();
+        Workroom room =
+                new Workroom(test.libraries, new LaterTasks(waiting), Settings.in(folder.resolve("seen.properties")));
+        room.frontIs(test.front);
+        View seen = new View();
+        GalleryPresenter later = new GalleryPresenter(room, test.drafts, seen);
+        room.open(test.library.folder(), opened -> {});
+        while (seen.state == null || seen.state.isReading()) {
+            waiting.pop().run();
+        }
+        assertThat(seen.state.cards()).extracting(Card::title).containsExactly("Boat", "Kite");
+        assertThat(waiting).isNotEmpty();
+
+        later.narrowing().words("kit");
+        waiting.removeLast().run();
+        assertThat(seen.state.cards()).extracting(Card::title).containsExactly("Kite");
+
+        while (!waiting.isEmpty()) {
+            waiting.pop().run();
+        }
+        assertThat(seen.state.cards()).extracting(Card::title).containsExactly("Kite", "Kite with a tail");
+    }
+
+    @Test
     void theFirstScreenfulIsSeenBeforeTheRestIsRead() throws LibraryException {
         int many = Library.SCREENFUL + 40;
         for (int i = 0; i < many; i++) {
