@@ -83,10 +83,10 @@ final class PartnerPresenter implements RoomListener {
             return;
         }
         Library looked = library.get();
-        room.front().busy("looking at the shared copy");
         isLooking = true;
         refresh(state.sharedCopy(), state.came(), state.waits(), false);
-        room.work(
+        room.saying(
+                "Looking at the shared copy …",
                 progress -> {
                     Optional<Path> shared = looked.sharedCopy();
                     if (shared.isEmpty()) {
@@ -96,7 +96,6 @@ final class PartnerPresenter implements RoomListener {
                     return new Look(shared.map(Path::toString), Optional.of(seen), came(seen), waits(seen));
                 },
                 look -> {
-                    room.front().busy("");
                     if (library.filter(looked::equals).isEmpty()) {
                         return;
                     }
@@ -109,7 +108,6 @@ final class PartnerPresenter implements RoomListener {
                             look.arrivals().isPresent());
                 },
                 () -> {
-                    room.front().busy("");
                     isLooking = false;
                     refresh(state.sharedCopy(), List.of(), List.of(), false);
                 });
@@ -137,18 +135,14 @@ final class PartnerPresenter implements RoomListener {
         }
         Library into = library.get();
         Arrivals seen = arrivals.get();
-        room.front().busy("joining plates");
-        room.work(
-                progress -> seen.plates().stream().anyMatch(PartnerPresenter::clashes),
-                clashes -> {
-                    room.front().busy("");
+        room.saying(
+                "Joining plates …", progress -> seen.plates().stream().anyMatch(PartnerPresenter::clashes), clashes -> {
                     if (clashes) {
                         room.go(new Place.Join(into, Optional.empty()));
                     } else {
                         bringIn(into, seen);
                     }
-                },
-                () -> room.front().busy(""));
+                });
     }
 
     private static boolean clashes(Arrivals.Arrival arrival) {
@@ -163,18 +157,16 @@ final class PartnerPresenter implements RoomListener {
 
     private void bringIn(Library into, Arrivals seen) {
         room.withHand(into, () -> {
-            room.front().busy("bringing in");
-            room.work(
+            room.saying(
+                    "Bringing in …",
                     progress -> into.bringIn(seen, List.of(), progress),
                     done -> {
-                        room.front().busy("");
                         room.front().say(told(done));
                         room.changed(into);
                         look();
                     },
                     () -> {
                         // it may have come so far that a version is there
-                        room.front().busy("");
                         room.changed(into);
                     });
         });
@@ -182,16 +174,11 @@ final class PartnerPresenter implements RoomListener {
 
     void send() {
         library.ifPresent(from -> {
-            room.front().busy("sending");
-            room.work(
-                    from::send,
-                    sent -> {
-                        room.front().busy("");
-                        room.front().say(count(sent.versions(), "version") + " sent.");
-                        room.changed(from);
-                        look();
-                    },
-                    () -> room.front().busy(""));
+            room.saying("Sending …", from::send, sent -> {
+                room.front().say(count(sent.versions(), "version") + " sent.");
+                room.changed(from);
+                look();
+            });
         });
     }
 

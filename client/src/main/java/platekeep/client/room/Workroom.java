@@ -219,12 +219,22 @@ public final class Workroom {
 
     /** The same, where something has to be set right again after it went wrong. */
     public <T> Tasks.Running save(Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
-        front.busy("Saving …");
+        return saying("Saving …", work, done, otherwise);
+    }
+
+    /** Does something in the background that may take a while; what it is stands in the window until it is over. */
+    public <T> Tasks.Running saying(String what, Tasks.Work<T> work, Consumer<T> done) {
+        return saying(what, work, done, () -> {});
+    }
+
+    /** The same, where something has to be set right again after it went wrong or was cancelled. */
+    public <T> Tasks.Running saying(String what, Tasks.Work<T> work, Consumer<T> done, Runnable otherwise) {
+        front.busy(what);
         return work(
                 work,
-                saved -> {
+                result -> {
                     front.busy("");
-                    done.accept(saved);
+                    done.accept(result);
                 },
                 () -> {
                     front.busy("");

@@ -67,7 +67,7 @@ public final class TakeBackPresenter {
 
     /** Offers the changes of tags in the history of a library, and takes the chosen one back. */
     public void takeBackFrom(Library library) {
-        room.work((Progress progress) -> Offered.of(library), offered -> {
+        room.saying("Looking through the history …", (Progress progress) -> Offered.of(library), offered -> {
             if (offered.isEmpty()) {
                 room.front().say("No version in the history of " + room.nameOf(library) + " changed tags alone.");
                 return;
@@ -118,7 +118,10 @@ public final class TakeBackPresenter {
     }
 
     private void takeBack(Library library, String versionId) {
-        room.work((Progress progress) -> TakeBack.of(library, versionId), plan -> ask(library, plan));
+        room.saying(
+                "Looking at what would change …",
+                (Progress progress) -> TakeBack.of(library, versionId),
+                plan -> ask(library, plan));
     }
 
     private void ask(Library library, TakeBack plan) {

@@ -72,8 +72,7 @@ public final class HistoryPresenter {
 
     private void save(OpenPlate opened, Ready ready, String reason, Optional<Hand> inNameOf) {
         Saving saving = new Saving(List.of(new Change.PutPlate(ready.plate())), reason, inNameOf, opened.seen());
-        room.front().busy("Saving …");
-        room.work(
+        room.save(
                 progress -> {
                     Version version = opened.library().save(saving);
                     drafts.drop(opened.library().folder(), opened.id());
@@ -82,12 +81,10 @@ public final class HistoryPresenter {
                 version -> {
                     opened.savedAs(ready.plate(), ready.drawn(), version.id());
                     plates.keep(opened);
-                    room.front().busy("");
                     room.front().say("Saved: " + reason);
                     room.draftsChanged();
                     room.changed(opened.library());
-                },
-                () -> room.front().busy(""));
+                });
     }
 
     /** Looks at an old version; the newest one leads to the plate as it is now. */
