@@ -105,6 +105,38 @@ class PastGitTest {
     }
 
     @Test
+    void whatAVersionChangedIsTheSameWhetherFewPlatesAreAskedForOrMany() throws Exception {
+        Workshop workshop = new Workshop(root);
+        List<Plate> drawn = new ArrayList<>();
+        List<Plate> renamed = new ArrayList<>();
+        List<Plate> tagged = new ArrayList<>();
+        for (int i = 1; i <= 12; i++) {
+            Plate plate = Workshop.plate(i, "Kite " + i, "kites");
+            drawn.add(plate);
+            renamed.add(plate.edit().title("Red Kite " + i).build());
+            tagged.add(renamed.get(i - 1).edit().themes(List.of("summer")).build());
+        }
+        try (Library library = workshop.create("workshop")) {
+            Workshop.save(library, "Drawn", drawn.toArray(Plate[]::new));
+            Workshop.save(library, "Renamed", renamed.subList(0, 9).toArray(Plate[]::new));
+            String version = Workshop.save(library, "Tagged", tagged.toArray(Plate[]::new))
+                    .id();
+            Workshop.save(library, "As before", drawn.toArray(Plate[]::new));
+
+            List<Changed.Pair> all = library.changed(version, Integer.MAX_VALUE).plates();
+
+            assertThat(all).hasSize(12);
+            for (int i = 0; i < 12; i++) {
+                assertThat(all.get(i).before()).isEqualTo(i < 9 ? renamed.get(i) : drawn.get(i));
+                assertThat(all.get(i).after()).isEqualTo(tagged.get(i));
+            }
+            for (int most = 1; most < 12; most++) {
+                assertThat(library.changed(version, most).plates()).isEqualTo(all.subList(0, most));
+            }
+        }
+    }
+
+    @Test
     void aNewLibraryHasNoPast() throws Exception {
         try (Library library = new Workshop(root).create("workshop")) {
             assertThat(library.past()).isEmpty();

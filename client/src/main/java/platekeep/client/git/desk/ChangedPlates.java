@@ -17,6 +17,9 @@ import platekeep.model.text.LibraryFacts;
 
 /** What a version changed: which plates from the index of versions, their texts from the version before it. */
 final class ChangedPlates {
+    /** For so many plates the index is asked; for more, all files of the version before are listed once. */
+    private static final int FEW = 8;
+
     private final Workroom room;
 
     ChangedPlates(Workroom room) {
@@ -26,17 +29,21 @@ final class ChangedPlates {
     Changed of(ObjectId version, int most) throws IOException {
         Step step = room.index().versions(version, 1).get(0);
         Optional<ObjectId> parent = step.parents().stream().findFirst();
-        Shelf before = parent.isPresent() ? room.shelf(parent.get()) : Shelf.NONE;
         List<Touch> touches = step.touches().stream()
                 .sorted(Comparator.comparing(Touch::plateId))
                 .limit(most)
                 .toList();
+        Earlier earlier = parent.isEmpty()
+                ? id -> Optional.empty()
+                : touches.size() > FEW
+                        ? onShelf(room.shelf(parent.get()))
+                        : id -> room.index().last(parent.get(), id);
         List<Changed.Pair> pairs = new ArrayList<>();
         try (ObjectReader reader = room.store().repository().newObjectReader()) {
             for (Touch touch : touches) {
-                Optional<Plate> was =
-                        plate(reader, before.path(touch.plateId()).orElse(""), before.content(touch.plateId()));
-                Optional<Plate> became = plate(reader, touch.path(), touch.content());
+                Optional<Touch> before = earlier.of(touch.plateId());
+                Optional<Plate> was = before.isPresent() ? plate(reader, before.get()) : Optional.empty();
+                Optional<Plate> became = plate(reader, touch);
                 was.ifPresent(old -> became.ifPresent(now -> pairs.add(new Changed.Pair(old, now))));
             }
         }
@@ -44,10 +51,21 @@ final class ChangedPlates {
         return new Changed(room.version(version), pairs, touches.size() - pairs.size(), said, room.facts(version));
     }
 
-    private Optional<Plate> plate(ObjectReader reader, String path, Optional<ObjectId> content) throws IOException {
-        return content.isEmpty()
+    /** What a plate was before. */
+    private interface Earlier {
+        Optional<Touch> of(String plateId) throws IOException;
+    }
+
+    private static Earlier onShelf(Shelf shelf) {
+        return id -> shelf.path(id).map(path -> new Touch(id, path, shelf.content(id)));
+    }
+
+    private Optional<Plate> plate(ObjectReader reader, Touch touch) throws IOException {
+        return touch.content().isEmpty()
                 ? Optional.empty()
-                : Optional.of(room.entries().readStored(reader, path, content.get()))
+                : Optional.of(room.entries()
+                                .readStored(
+                                        reader, touch.path(), touch.content().get()))
                         .flatMap(Entry::plate);
     }
 }

@@ -109,6 +109,27 @@ public final class VersionIndex {
         return Set.copyOf(byPlate.keySet());
     }
 
+    /**
+     * What was done last to a plate among the versions that led to one and itself: the plate as it stands there. Costs a walk
+     * back to that version; for many plates of one version its files are cheaper.
+     *
+     * @return empty where the plate was never there
+     */
+    public synchronized Optional<Touch> last(ObjectId version, String plateId) throws IOException {
+        include(version);
+        long order = steps.get(version).order();
+        List<Step> before = byPlate.getOrDefault(plateId, List.of()).stream()
+                .filter(step -> step.order() <= order)
+                .sorted(NEWEST_FIRST)
+                .toList();
+        for (Step step : before) {
+            if (ledTo(step.version(), version)) {
+                return step.touch(plateId);
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Whose text a content is; empty where it does not say, or where it never was in a version that was asked for. */
     public synchronized Optional<String> plateOf(ObjectId content) {
         readFile();
