@@ -1,11 +1,9 @@
 package platekeep.client.many;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -17,18 +15,14 @@ import platekeep.client.library.Entry;
 import platekeep.client.library.Libraries;
 import platekeep.client.library.Library;
 import platekeep.client.library.Saving;
-import platekeep.client.library.Version;
 import platekeep.client.task.Helpers;
 import platekeep.client.task.Progress;
-import platekeep.model.find.tag.Tagging;
-import platekeep.model.find.tag.Tags;
 import platekeep.model.plate.Plate;
 
 /** What reading, asking and saving cost, beside native Git on the same library. */
 final class LibraryFigures {
     private static final int TURNS = 7;
     private static final int SAVES = 8;
-    private static final int TAGGED = 2000;
 
     /** After so many turns the compiler is through with what reads plates: its own work takes until about the 25th. */
     private static final int UNTIL_WARM = 30;
@@ -57,78 +51,12 @@ final class LibraryFigures {
         tags();
     }
 
-    /** One theme given to many plates as one version, then taken back, as the gallery does both. */
+    /** Tagging alone. */
     void tags() throws Exception {
         Path copy = copy("copy-tags");
-        NativeGit there = new NativeGit(copy);
         try (Library library = libraries("cache-copy-tags").open(copy)) {
-            List<Plate> plates = library.list(Progress.NONE).stream()
-                    .flatMap(entry -> entry.plate().stream())
-                    .toList();
-            library.versions(1);
-            List<String> ids = plates.stream().limit(TAGGED).map(Plate::id).toList();
-            int[] turn = {0};
-            Figure.Work ours = () -> {
-                String theme = "theme of turn " + turn[0]++;
-                Tagging tagging = new Tagging(new Tags(List.of(theme), List.of(), List.of(), List.of()), Tags.NONE);
-                List<Change> changes = new ArrayList<>();
-                for (String id : ids) {
-                    Plate plate = library.plate(id).flatMap(Entry::plate).orElseThrow();
-                    changes.add(new Change.PutPlate(tagging.on(plate)));
-                }
-                library.save(new Saving(
-                        changes,
-                        tagging.words(),
-                        Optional.empty(),
-                        library.newest().map(Version::id)));
-            };
-            List<Path> files = library.list(Progress.NONE).stream()
-                    .skip(plates.size() - TAGGED)
-                    .map(entry -> copy.resolve(entry.path()))
-                    .toList();
-            String[] fsync = {"core.fsync=default"};
-            Figure.Work theirs = () -> {
-                for (Path file : files) {
-                    Files.writeString(file, Files.readString(file) + "\n");
-                }
-                there.fed(
-                        input -> {
-                            for (Path file : files) {
-                                input.write((copy.relativize(file) + "\n").getBytes(StandardCharsets.UTF_8));
-                            }
-                        },
-                        "-c",
-                        fsync[0],
-                        "add",
-                        "--pathspec-from-file=-");
-                there.says("-c", fsync[0], "commit", "--quiet", "-m", "Tagged");
-            };
-            Figure.inTurn(1, ours, theirs);
-            double[] both = Figure.inTurn(3, ours, theirs);
-            told.accept(Figure.beside(
-                    "one theme on " + TAGGED + " plates as one version, forced to disk",
-                    both[0],
-                    "write, git add, git commit",
-                    both[1],
-                    0));
-            fsync[0] = "core.fsync=all";
-            double[] forced = Figure.inTurn(1, ours, theirs);
-            told.accept(Figure.beside("the same", forced[0], "the same, forcing too (core.fsync=all)", forced[1], 0));
-            Figure.Work look =
-                    () -> require(library.changed(library.newest().orElseThrow().id(), TAGGED)
-                                    .plates()
-                                    .size()
-                            == TAGGED);
-            ours.run();
-            double[] looked = Figure.inTurn(3, look, () -> there.says("diff", "--numstat", "HEAD^", "HEAD"));
-            told.accept(Figure.beside(
-                    "what that version changed, to be taken back",
-                    looked[0],
-                    "git diff --numstat HEAD^ HEAD",
-                    looked[1],
-                    0));
+            new TagFigures(library, new NativeGit(copy), told).measure();
         }
-        require(there.says("status", "--porcelain").isEmpty());
     }
 
     private Path copy(String folderName) throws Exception {
@@ -138,6 +66,7 @@ final class LibraryFigures {
         there.says("remote", "remove", "origin");
         there.says("config", "user.name", TwentyYears.WENNA.name());
         there.says("config", "user.email", TwentyYears.WENNA.address());
+        there.says("config", "gc.auto", "0");
         return copy;
     }
 
@@ -270,8 +199,7 @@ final class LibraryFigures {
             };
             boolean[] forcing = {false};
             Figure.Work theirs = () -> {
-                // what native Git forces when it is not told (git-config, "core.fsync")
-                String fsync = "core.fsync=" + (forcing[0] ? "all" : "committed,-loose-object");
+                String fsync = forcing[0] ? NativeGit.FORCING : NativeGit.USUAL;
                 String path = plates.get(5000 + next[0] * 37 % 4000).path();
                 Files.writeString(copy.resolve(path), Files.readString(copy.resolve(path)) + "\n");
                 there.says("-c", fsync, "add", path);

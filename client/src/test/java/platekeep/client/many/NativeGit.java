@@ -9,6 +9,11 @@ import java.util.List;
 
 /** Calls the machine's own Git in a folder, without anybody's settings. */
 record NativeGit(Path folder) {
+    /** What native Git forces to disk when it is not told (git-config, "core.fsync"). */
+    static final String USUAL = "core.fsync=committed,-loose-object";
+
+    /** Everything is forced. */
+    static final String FORCING = "core.fsync=all";
 
     /** Whether the machine has one. */
     static boolean isThere() {
