@@ -24,6 +24,7 @@ import org.eclipse.jgit.transport.TagOpt;
 import org.eclipse.jgit.transport.Transport;
 import org.eclipse.jgit.transport.URIish;
 import platekeep.client.git.store.FileNames;
+import platekeep.client.git.store.OwnFolder;
 import platekeep.client.git.store.Store;
 import platekeep.client.git.store.StoreLock;
 import platekeep.client.git.store.TreeFiles;
@@ -162,6 +163,7 @@ public final class SharedCopy {
 
     /** The ref that the shared copy's newest version is under; empty while it has none. */
     private static Optional<String> branch(Path folder) throws IOException {
+        OwnFolder.refuseLeadingOut(folder);
         try (Repository shared = builder(folder).setMustExist(true).build()) {
             Ref head = shared.exactRef(Constants.HEAD);
             return Optional.ofNullable(head)

@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -31,8 +32,11 @@ public final class Disk {
 
     private static final StandardOpenOption TO_SYNC = FOLDERS_SYNC ? StandardOpenOption.READ : StandardOpenOption.WRITE;
 
-    private static final Set<StandardOpenOption> TO_WRITE =
-            Set.of(StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
+    private static final Set<OpenOption> TO_WRITE = Set.of(
+            StandardOpenOption.CREATE,
+            StandardOpenOption.TRUNCATE_EXISTING,
+            StandardOpenOption.WRITE,
+            LinkOption.NOFOLLOW_LINKS);
 
     private static final Set<StandardOpenOption> TO_MAKE =
             Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);

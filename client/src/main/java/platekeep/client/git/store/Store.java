@@ -63,6 +63,7 @@ public final class Store implements AutoCloseable {
     /** Opens the store in the folder, which {@link #isStore is one}; what it is set up to elsewhere is ignored. */
     public static Store open(Path folder, Disk disk) throws IOException {
         Path root = folder.toRealPath();
+        OwnFolder.refuseLeadingOut(root.resolve(Constants.DOT_GIT));
         Repository repository = new FileRepositoryBuilder()
                 .setGitDir(root.resolve(Constants.DOT_GIT).toFile())
                 .setWorkTree(root.toFile())
@@ -119,7 +120,9 @@ public final class Store implements AutoCloseable {
      */
     Optional<String> branch() throws IOException {
         Ref head = repository.exactRef(Constants.HEAD);
-        return head != null && head.isSymbolic() ? Optional.of(head.getTarget().getName()) : Optional.empty();
+        return head != null && head.isSymbolic()
+                ? Optional.of(head.getTarget().getName()).filter(OwnFolder::isName)
+                : Optional.empty();
     }
 
     /** The version with its tree, hands and reason. */

@@ -40,6 +40,9 @@ public final class Trouble {
         if (cause instanceof WorkTree.LinkOnTheWay) {
             return cause.getMessage() + ". Take it out of the way and try again.";
         }
+        if (cause instanceof OwnFolder.LeadsOut) {
+            return cause.getMessage() + ". Ask whoever gave it to you for a copy without that.";
+        }
         if (isFull(cause)) {
             return "the disk is full. Make room and try again.";
         }

@@ -253,6 +253,9 @@ public final class Writing implements AutoCloseable {
      * @param before what stood there; empty for nothing
      */
     public void name(String ref, Optional<ObjectId> before, ObjectId after) throws IOException, LibraryException {
+        if (!OwnFolder.isName(ref)) {
+            throw new OwnFolder.LeadsOut(ref);
+        }
         prepare(new Journal.Note(Optional.empty(), Optional.empty()), List.of());
         RefUpdate update = store.repository().updateRef(ref);
         update.setExpectedOldObjectId(before.orElse(ObjectId.zeroId()));
