@@ -158,7 +158,8 @@ public final class TagDialogs implements TagView {
         JPanel form = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]"));
         form.add(Widgets.prose("theme-preview", sentence), "w 460!, wmin 0");
         if (!plates.isEmpty()) {
-            JList<String> titles = new JList<>(plates.toArray(new String[0]));
+            JList<String> titles = new JList<>(
+                    plates.stream().sorted(String.CASE_INSENSITIVE_ORDER).toArray(String[]::new));
             titles.setName("theme-preview-plates");
             form.add(new JLabel("These plates change:"), "gaptop 6");
             form.add(Widgets.scroll("theme-preview-scroll", titles), "h 200!, w 460!");
