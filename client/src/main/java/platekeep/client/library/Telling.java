@@ -16,8 +16,7 @@ public final class Telling {
 
     /** By plate; in the background. */
     public static Map<String, Told> of(Library library) throws LibraryException {
-        Map<String, Version> versions = library.versions(Integer.MAX_VALUE).stream()
-                .collect(Collectors.toMap(Version::id, version -> version, (a, b) -> a));
+        Map<String, Version> versions = versions(library);
         Map<String, List<Version>> byPlate = new HashMap<>();
         for (PastPlate past : library.past()) {
             Version version = versions.get(past.versionId());
@@ -30,6 +29,12 @@ public final class Telling {
         Map<String, Told> told = new HashMap<>();
         byPlate.forEach((id, all) -> told.put(id, told(all, names.getOrDefault(id, List.of()))));
         return told;
+    }
+
+    /** All versions by their ids; in the background. */
+    public static Map<String, Version> versions(Library library) throws LibraryException {
+        return library.versions(Integer.MAX_VALUE).stream()
+                .collect(Collectors.toMap(Version::id, version -> version, (a, b) -> a));
     }
 
     private static Map<String, List<Saying>> names(Library library, Map<String, Version> versions)
@@ -57,7 +62,8 @@ public final class Telling {
                 versions.stream().map(version -> version.on().toLocalDate()).toList(), sayings);
     }
 
-    private static Saying saying(Saying.Kind kind, String text, Version version) {
+    /** Something that was said of a version, on its day. */
+    public static Saying saying(Saying.Kind kind, String text, Version version) {
         return new Saying(kind, text, version.on().toLocalDate());
     }
 }

@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import platekeep.client.library.Library;
 import platekeep.client.library.LibraryException;
 import platekeep.client.library.NamedVersion;
 import platekeep.client.library.PastPlate;
 import platekeep.client.library.PlateVersion;
+import platekeep.client.library.Telling;
 import platekeep.client.library.Version;
 import platekeep.client.task.Progress;
 import platekeep.model.find.Index;
@@ -125,8 +125,7 @@ final class OldTexts {
     private record Sayings(Map<String, Version> versions, Map<String, List<String>> names) {
 
         static Sayings of(Library library) throws LibraryException {
-            Map<String, Version> versions = library.versions(Integer.MAX_VALUE).stream()
-                    .collect(Collectors.toMap(Version::id, version -> version, (a, b) -> a));
+            Map<String, Version> versions = Telling.versions(library);
             Map<String, List<String>> names = new HashMap<>();
             List<String> named = library.names().stream()
                     .map(NamedVersion::plateId)
@@ -151,14 +150,10 @@ final class OldTexts {
             }
             List<Saying> sayings = new ArrayList<>();
             names.getOrDefault(one.plateId() + one.content(), List.of())
-                    .forEach(name -> sayings.add(saying(Saying.Kind.NAME, name, version)));
-            sayings.add(saying(Saying.Kind.REASON, version.reason(), version));
-            sayings.add(saying(Saying.Kind.HAND, version.inNameOf().name(), version));
+                    .forEach(name -> sayings.add(Telling.saying(Saying.Kind.NAME, name, version)));
+            sayings.add(Telling.saying(Saying.Kind.REASON, version.reason(), version));
+            sayings.add(Telling.saying(Saying.Kind.HAND, version.inNameOf().name(), version));
             return new Told(List.of(version.on().toLocalDate()), sayings);
-        }
-
-        private static Saying saying(Saying.Kind kind, String text, Version version) {
-            return new Saying(kind, text, version.on().toLocalDate());
         }
     }
 }

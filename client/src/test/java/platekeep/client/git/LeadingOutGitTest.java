@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -177,20 +177,16 @@ class LeadingOutGitTest {
 
     /** Whatever is done, the folder outside holds the same files with the same bytes afterwards. */
     private void stays(Deed deed) throws Exception {
-        TreeMap<String, List<Byte>> before = outside();
+        TreeMap<String, String> before = outside();
         deed.run();
         assertThat(outside()).isEqualTo(before);
     }
 
-    private TreeMap<String, List<Byte>> outside() throws IOException {
-        TreeMap<String, List<Byte>> files = new TreeMap<>();
+    private TreeMap<String, String> outside() throws IOException {
+        TreeMap<String, String> files = new TreeMap<>();
         try (Stream<Path> all = Files.walk(outside)) {
             for (Path file : (Iterable<Path>) all.filter(Files::isRegularFile)::iterator) {
-                List<Byte> bytes = new java.util.ArrayList<>();
-                for (byte b : Files.readAllBytes(file)) {
-                    bytes.add(b);
-                }
-                files.put(outside.relativize(file).toString(), bytes);
+                files.put(outside.relativize(file).toString(), Files.readString(file, StandardCharsets.ISO_8859_1));
             }
         }
         return files;

@@ -1,5 +1,6 @@
 package platekeep.client.many;
 
+import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
@@ -57,6 +58,13 @@ record Figure(String name, double ours, String yardstick, double theirs, double 
     /** Something to be timed. */
     interface Work {
         void run() throws Exception;
+    }
+
+    /** Ends what is measured where it did not come to what it should. */
+    static void require(boolean is) throws IOException {
+        if (!is) {
+            throw new IOException("what was measured did not do what it should");
+        }
     }
 
     static double millis(Work work) throws Exception {

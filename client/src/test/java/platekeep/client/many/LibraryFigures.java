@@ -1,6 +1,5 @@
 package platekeep.client.many;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -87,7 +86,7 @@ final class LibraryFigures {
     private void openAndRead() throws Exception {
         Figure.Work read = () -> {
             try (Library library = open(folder, "cache-read")) {
-                require(library.list(Progress.NONE).stream()
+                Figure.require(library.list(Progress.NONE).stream()
                         .allMatch(e -> e.plate().isPresent()));
             }
         };
@@ -99,7 +98,7 @@ final class LibraryFigures {
                             .directory(folder.toFile())
                             .redirectOutput(ProcessBuilder.Redirect.DISCARD));
             for (Process process : ProcessBuilder.startPipeline(both)) {
-                require(process.waitFor() == 0);
+                Figure.require(process.waitFor() == 0);
             }
         };
         String yardstick = "git ls-tree -r | cat-file --batch --buffer";
@@ -125,7 +124,7 @@ final class LibraryFigures {
         int[] run = {0};
         Figure.Work build = () -> {
             try (Library library = open(folder, "cache-index-" + run[0]++)) {
-                require(library.versions(1).size() == 1);
+                Figure.require(library.versions(1).size() == 1);
             }
         };
         build.run();
@@ -137,7 +136,7 @@ final class LibraryFigures {
 
     private void versions(String cache) throws Exception {
         try (Library library = open(folder, cache)) {
-            require(library.versions(1).size() == 1);
+            Figure.require(library.versions(1).size() == 1);
         }
     }
 
@@ -153,7 +152,7 @@ final class LibraryFigures {
                 for (int i = 0; i < 100; i++) {
                     Plate plate =
                             plates.get(next[0]++ * 7919 % plates.size()).plate().orElseThrow();
-                    require(!library.history(plate.id()).isEmpty());
+                    Figure.require(!library.history(plate.id()).isEmpty());
                 }
             };
             for (int i = 0; i < 10; i++) {
@@ -212,13 +211,7 @@ final class LibraryFigures {
             double[] forced = Figure.inRows(3, SAVES, ours, theirs);
             told.accept(Figure.beside("the same", forced[0], "the same, forcing too (core.fsync=all)", forced[1], 0));
         }
-        require(there.says("status", "--porcelain").isEmpty());
-        require(there.says("fsck", "--connectivity-only").isEmpty());
-    }
-
-    private static void require(boolean is) throws IOException {
-        if (!is) {
-            throw new IOException("what was measured did not do what it should");
-        }
+        Figure.require(there.says("status", "--porcelain").isEmpty());
+        Figure.require(there.says("fsck", "--connectivity-only").isEmpty());
     }
 }

@@ -1,6 +1,5 @@
 package platekeep.client.many;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,7 +60,7 @@ final class TagFigures {
                 "git diff --numstat HEAD^ HEAD",
                 looked[1],
                 0));
-        require(git.says("status", "--porcelain").isEmpty());
+        Figure.require(git.says("status", "--porcelain").isEmpty());
     }
 
     private void tag(List<String> ids) throws Exception {
@@ -88,12 +87,6 @@ final class TagFigures {
 
     private void look() throws Exception {
         String newest = library.newest().orElseThrow().id();
-        require(library.changed(newest, TAGGED).plates().size() == TAGGED);
-    }
-
-    private static void require(boolean is) throws IOException {
-        if (!is) {
-            throw new IOException("what was measured did not do what it should");
-        }
+        Figure.require(library.changed(newest, TAGGED).plates().size() == TAGGED);
     }
 }

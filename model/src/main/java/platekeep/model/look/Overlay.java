@@ -173,38 +173,42 @@ public record Overlay(Mirror mirror, boolean part, int rows, int places, int of,
             for (int r = Math.min(0, dy); r < Math.max(one.height(), other.height() + dy); r++) {
                 boolean isOne = r >= 0 && r < one.height();
                 boolean isOther = r >= dy && r < other.height() + dy;
-                int shared = isOne && isOther ? sharedIn(r, dy, dx, stands) : 0;
-                int either = isOne && isOther
-                        ? lastEither
-                        : (isOne ? here.inRow(r) : 0) + (isOther ? there.inRow(r - dy) : 0);
+                Met met = isOne && isOther ? met(r, dy, dx, stands) : Met.NOWHERE;
+                int either = (isOne ? here.inRow(r) : 0) + (isOther ? there.inRow(r - dy) : 0) - met.places();
                 of += either;
-                rows += either > shared ? 1 : 0;
-                places += either - shared;
+                rows += either > met.alike() ? 1 : 0;
+                places += either - met.alike();
             }
             boolean isPart = one.isPart() || other.isPart();
             return new Overlay(mirror, isPart, rows, places, of, sameColours(stands, first.palette, second.palette));
         }
 
-        private int lastEither;
+        /**
+         * How two rows meet.
+         *
+         * @param places at which both are there
+         * @param alike at how many of these each shows what stands for the other
+         */
+        private record Met(int places, int alike) {
+            static final Met NOWHERE = new Met(0, 0);
+        }
 
-        /** At how many places of a row that both have each shows what stands for the other; notes where either does. */
-        private int sharedIn(int r, int dy, int dx, int[] stands) {
+        private Met met(int r, int dy, int dx, int[] stands) {
             byte[] a = one.cells();
             byte[] b = other.cells();
             int rowA = r * one.width();
             int rowB = (r - dy) * other.width() - dx;
             int both = 0;
-            int shared = 0;
+            int alike = 0;
             for (int i = Math.max(0, dx); i < Math.min(one.width(), other.width() + dx); i++) {
                 byte x = a[rowA + i];
                 byte y = b[rowB + i];
                 if (x != Shape.OUTSIDE && y != Shape.OUTSIDE) {
                     both++;
-                    shared += stands[x] == y ? 1 : 0;
+                    alike += stands[x] == y ? 1 : 0;
                 }
             }
-            lastEither = here.inRow(r) + there.inRow(r - dy) - both;
-            return shared;
+            return new Met(both, alike);
         }
 
         /** For each colour of the one the colour of the other that it most often lies on; no two stand for one. */

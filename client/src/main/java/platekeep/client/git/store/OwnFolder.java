@@ -2,13 +2,12 @@ package platekeep.client.git.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.Repository;
@@ -49,15 +48,11 @@ public final class OwnFolder {
         if (Files.exists(folder.resolve(ELSEWHERE), LinkOption.NOFOLLOW_LINKS)) {
             throw new LeadsOut(ELSEWHERE);
         }
-        refuse(folder, folder, 1);
-        refuse(folder, folder.resolve(Constants.OBJECTS), 1);
-        for (String names : List.of("refs", Constants.LOGS)) {
-            refuse(folder, folder.resolve(names), Integer.MAX_VALUE);
-        }
+        refuse(folder, found(folder, 1, OwnFolder::isStrange));
+        refuse(folder, found(folder.resolve(Constants.OBJECTS), 1, OwnFolder::isStrange));
+        refuse(folder, found(folder.resolve(Constants.LOGS), Integer.MAX_VALUE, OwnFolder::isStrange));
+        refuse(folder, found(folder.resolve("refs"), Integer.MAX_VALUE, OwnFolder::isNoPlainName));
         refuseName(folder, folder.resolve(Constants.HEAD));
-        for (Path name : namesOfOtherLength(folder.resolve("refs"))) {
-            refuseName(folder, name);
-        }
     }
 
     /** Whether what is noted under a name of a version lies in the folder of names (gitrepository-layout, git-check-ref-format). */
@@ -65,16 +60,32 @@ public final class OwnFolder {
         return name.startsWith(Constants.R_REFS) && Repository.isValidRefName(name);
     }
 
-    /** The names that do not simply hold an id, and so may stand for other names. */
-    private static List<Path> namesOfOtherLength(Path refs) throws IOException {
-        if (!Files.isDirectory(refs, LinkOption.NOFOLLOW_LINKS)) {
+    private static List<Path> found(Path from, int depth, BiPredicate<Path, BasicFileAttributes> which)
+            throws IOException {
+        if (!Files.isDirectory(from, LinkOption.NOFOLLOW_LINKS)) {
             return List.of();
         }
-        try (Stream<Path> all = Files.find(
-                refs,
-                Integer.MAX_VALUE,
-                (path, attributes) -> attributes.isRegularFile() && attributes.size() != AN_ID)) {
+        try (Stream<Path> all = Files.find(from, depth, which)) {
             return all.toList();
+        }
+    }
+
+    private static boolean isStrange(Path path, BasicFileAttributes attributes) {
+        return attributes.isSymbolicLink() || attributes.isOther();
+    }
+
+    /** Whether a name does not simply hold an id, and so may stand for another name. */
+    private static boolean isNoPlainName(Path path, BasicFileAttributes attributes) {
+        return isStrange(path, attributes) || attributes.isRegularFile() && attributes.size() != AN_ID;
+    }
+
+    /** Of what was found only names may be there that do not stand for one outside. */
+    private static void refuse(Path folder, List<Path> found) throws IOException {
+        for (Path one : found) {
+            if (!Files.isRegularFile(one, LinkOption.NOFOLLOW_LINKS)) {
+                throw new LeadsOut(folder.relativize(one).toString());
+            }
+            refuseName(folder, one);
         }
     }
 
@@ -85,21 +96,5 @@ public final class OwnFolder {
                 throw new LeadsOut(folder.relativize(file).toString());
             }
         }
-    }
-
-    private static void refuse(Path folder, Path from, int depth) throws IOException {
-        if (!Files.isDirectory(from, LinkOption.NOFOLLOW_LINKS)) {
-            return;
-        }
-        try (Stream<Path> all = Files.find(from, depth, OwnFolder::isStrange, new FileVisitOption[0])) {
-            Optional<Path> first = all.findFirst();
-            if (first.isPresent()) {
-                throw new LeadsOut(folder.relativize(first.get()).toString());
-            }
-        }
-    }
-
-    private static boolean isStrange(Path path, BasicFileAttributes attributes) {
-        return attributes.isSymbolicLink() || attributes.isOther();
     }
 }
