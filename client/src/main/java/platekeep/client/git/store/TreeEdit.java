@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.eclipse.jgit.errors.CorruptObjectException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.FileMode;
 import org.eclipse.jgit.lib.ObjectId;
@@ -22,9 +21,6 @@ import org.eclipse.jgit.util.Paths;
  * library of ten thousand plates is not listed for one plate's sake, and what stays in a folder keeps its bytes.
  */
 final class TreeEdit {
-    private static final int LARGEST_FOLDER = 32 << 20;
-    private static final byte[] NOTHING = {};
-
     private final ObjectReader reader;
     private final ObjectInserter inserter;
 
@@ -40,12 +36,12 @@ final class TreeEdit {
      */
     ObjectId apply(Optional<ObjectId> tree, Map<String, Optional<FileAt>> changes) throws IOException {
         Optional<ObjectId> edited = folder(tree, new TreeMap<>(changes));
-        return edited.isPresent() ? edited.get() : inserter.idFor(Constants.OBJ_TREE, NOTHING);
+        return edited.isPresent() ? edited.get() : inserter.idFor(Constants.OBJ_TREE, FolderWalk.NOTHING);
     }
 
     private Optional<ObjectId> folder(Optional<ObjectId> old, SortedMap<String, Optional<FileAt>> changes)
             throws IOException {
-        Folder folder = new Folder(old.isPresent() ? bytes(old.get()) : NOTHING);
+        Folder folder = new Folder(old.isPresent() ? FolderWalk.bytes(reader, old.get()) : FolderWalk.NOTHING);
         SortedMap<String, SortedMap<String, Optional<FileAt>>> below = new TreeMap<>();
         for (Map.Entry<String, Optional<FileAt>> change : changes.entrySet()) {
             int slash = change.getKey().indexOf('/');
@@ -68,10 +64,6 @@ final class TreeEdit {
             folder.set(entry, edited);
         }
         return folder.isEmpty() ? Optional.empty() : Optional.of(inserter.insert(Constants.OBJ_TREE, folder.bytes()));
-    }
-
-    private byte[] bytes(ObjectId tree) throws IOException {
-        return reader.open(tree, Constants.OBJ_TREE).getCachedBytes(LARGEST_FOLDER);
     }
 
     /**
@@ -116,29 +108,10 @@ final class TreeEdit {
         private final List<Entry> entries = new ArrayList<>();
 
         Folder(byte[] bytes) throws IOException {
-            for (int from = 0; from < bytes.length; ) {
-                int name = after(bytes, from, ' ');
-                Entry entry = new Entry(bytes, from, name, after(bytes, name, 0));
-                if (entry.end() > bytes.length) {
-                    throw brokenOff();
-                }
-                entries.add(entry);
-                from = entry.end();
+            for (FolderWalk walk = new FolderWalk(bytes); !walk.isOver(); walk.next()) {
+                entries.add(new Entry(bytes, walk.at(), walk.nameAt(), walk.idAt()));
             }
             entries.sort(null);
-        }
-
-        private static int after(byte[] bytes, int from, int what) throws IOException {
-            for (int i = from; i < bytes.length; i++) {
-                if (bytes[i] == what) {
-                    return i + 1;
-                }
-            }
-            throw brokenOff();
-        }
-
-        private static IOException brokenOff() {
-            return new CorruptObjectException("a folder breaks off");
         }
 
         boolean isEmpty() {
